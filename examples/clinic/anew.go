@@ -30,7 +30,7 @@ func (s *session) stopped(re record.Review) error {
 			return err
 		}
 		if who != "" {
-			last := item.Log[len(item.Log)-1].Plan
+			last := record.AskedFrom(item.Log[len(item.Log)-1].Plan, re.Next)
 			if err := s.beginAnew(re, item.Exercise, &last, who); err != nil {
 				return err
 			}
@@ -76,7 +76,7 @@ func (n named) String() string { return string(n) }
 // if it is no more than what was asked for last, and keeps who looked at one that was
 // stopped. The page of the decision is printed by then, and this says so; the papers in
 // files have it.
-func (s *session) beginAnew(re record.Review, id exercise.ID, last *dose.Prescription, who string) error {
+func (s *session) beginAnew(re record.Review, id exercise.ID, last *record.Asked, who string) error {
 	next, err := firstDose(*s.r, id, re.Next)
 	if err != nil {
 		return err
@@ -85,7 +85,7 @@ func (s *session) beginAnew(re record.Review, id exercise.ID, last *dose.Prescri
 		page.Wrap(s.said, "", fmt.Sprintf("%s cannot begin: nothing of it can be dosed now.", id))
 		return nil
 	}
-	if last != nil && (next.Exercise != last.Exercise || next.Sets > last.Sets || next.Count > last.Count || next.Load.Each() > last.Load.Each()) {
+	if last != nil && (next.Exercise != last.Exercise || next.Sets > last.Sets || next.Count > last.Count || next.Load.Each() > last.Load) {
 		page.Wrap(s.said, "", fmt.Sprintf("%s does not begin: its first dose is more than what was asked for last.", id))
 		return nil
 	}

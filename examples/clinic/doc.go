@@ -18,6 +18,8 @@
 //	             and after a new assessment an exercise that belongs to it now
 //	check NAME   the day's check before a session; review then decides for that day; again,
 //	             what the meter shows after a low was treated: both readings are kept
+//	change NAME  other weights, minutes, another goal or body mass; an exercise that ends or
+//	             begins; who has trained is decided on again
 //	log NAME     one visit: the sets that were done, and what was noted; with -diary the
 //	             days of a diary that was typed in
 //	review NAME  what is new, and who has looked at it; what came of the work beside lifting,

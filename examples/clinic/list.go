@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"fmt"
 	"io"
-	"reflect"
 	"slices"
 	"strings"
 
@@ -92,8 +91,8 @@ func begins(r record.Record, day units.Day) string {
 	switch {
 	case n == 0:
 		return "Next: visit."
-	case !reflect.DeepEqual(r.Entries[n-1].Given.Profile, r.Profile):
-		return "The plan is older than the assessment. Next: visit."
+	case changed(r.Entries[n-1].Given, r.Given):
+		return "The plan is older than what was told since. Next: visit."
 	case r.Entries[n-1].Plan.Week == nil:
 		return "Held, as the paper says. Next: ask, once there is an answer."
 	case len(r.Asked) > 0 && day <= r.Began+aWeek:

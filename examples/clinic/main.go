@@ -11,6 +11,7 @@ import (
 	"strings"
 	"time"
 
+	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/folder"
@@ -41,6 +42,8 @@ type session struct {
 
 	balanced bool           // the stances were asked for beside their test in this step
 	taken    []record.Asked // never done, of what was decided for a day that has not come
+	changes  bool           // what is asked for is changed in this step,
+	ends     []exercise.ID  // and of it this ends
 
 	wanted command.Wanted
 	out    io.Writer // for the paper
@@ -51,7 +54,7 @@ type session struct {
 // already cannot begin one.
 var steps = map[string]func(*session) error{
 	"new": begin, "ask": (*session).interview, "visit": firstVisit, "week": beginWeek, "check": check, "log": logVisit,
-	"review": review, "test": test, "end": end, "show": show, "replay": replay,
+	"change": change, "review": review, "test": test, "end": end, "show": show, "replay": replay,
 }
 
 // run returns the exit status: 0, 1 for a record or an answer that cannot be used,
@@ -81,7 +84,7 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	case len(given) == 0 || len(given) == 1 && given[0] == "list":
 		return list(folder.Folder(*dir), day, stdout, stderr)
 	case steps[given[0]] == nil:
-		return flags.Refuse(stderr, "%q is no step: there are list, new, ask, visit, week, check, log, review, test, end, show and replay", given[0])
+		return flags.Refuse(stderr, "%q is no step: there are list, new, ask, visit, week, check, log, change, review, test, end, show and replay", given[0])
 	case *diary != "" && given[0] != "log":
 		return flags.Refuse(stderr, "-diary goes with log alone")
 	case given[0] == "end" && !slices.Contains(ofEnd, wanted.Reader):

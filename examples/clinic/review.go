@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
-	"reflect"
 	"slices"
 	"time"
 
@@ -149,19 +148,26 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 	day := max(s.day, lastVisit(*s.r)+1)
 	if n := len(s.r.Entries); n > 0 && len(s.r.Entries[n-1].Items) > 0 && s.r.Entries[n-1].Day >= day {
 		last := s.r.Entries[n-1]
-		if stands, err := s.r.Alarms(s.day); err != nil || len(stands) == 0 && !news(*s.r, last) && !idle(*s.r, last.Day) {
+		if stands, err := s.r.Alarms(s.day); err != nil || len(stands) == 0 && !s.changes && !news(*s.r, last) && !idle(*s.r, last.Day) {
 			return re, nil, errors.Join(err, fmt.Errorf("%w: that of %s", errDecided, last.Day))
 		}
 		s.takeBack(last)
 	}
+	for _, id := range s.ends {
+		s.drop(id, day-1)
+	}
 	again = s.taken
 	for _, a := range inForce(*s.r, day-1) {
-		if !wasDone(*s.r, a.Exercise) {
-			s.drop(a.Exercise, day-1)
-			a.Until = 0 // of an earlier look on the same day
+		if wasDone(*s.r, a.Exercise) {
+			continue
+		}
+		s.drop(a.Exercise, day-1)
+		a.Until = 0 // of an earlier look on the same day
+		if !slices.ContainsFunc(again, func(b record.Asked) bool { return b.Exercise == a.Exercise }) {
 			again = append(again, a)
 		}
 	}
+	again = slices.DeleteFunc(again, func(a record.Asked) bool { return slices.Contains(s.ends, a.Exercise) })
 	s.r.Absence = screening.Unknown
 	re, err = assess(*s.r, day)
 	var bad *field.Error
@@ -224,7 +230,7 @@ func (s *session) takeBack(e record.Entry) {
 // told of something, since a decision.
 func news(r record.Record, e record.Entry) bool {
 	n := e.Rests
-	return len(r.Visits) > n.Visits || len(r.Checks) > n.Checks || len(r.Happened) > n.Happened || len(r.Looked) > n.Looked || !reflect.DeepEqual(r.Profile, e.Given.Profile)
+	return len(r.Visits) > n.Visits || len(r.Checks) > n.Checks || len(r.Happened) > n.Happened || len(r.Looked) > n.Looked || changed(e.Given, r.Given)
 }
 
 // forNext reviews on a day, for the visit that comes next from then on.
@@ -298,8 +304,8 @@ func beginWeek(s *session) error {
 		return errors.New(s.due())
 	case len(s.r.Asked) > 0:
 		return errors.New("the week was begun already: log comes next")
-	case !reflect.DeepEqual(s.r.Entries[n-1].Given.Profile, s.r.Profile) || slices.Min(s.r.Days) < s.day:
-		return errors.New("the plan is older than the assessment, or its days have begun: visit comes again")
+	case changed(s.r.Entries[n-1].Given, s.r.Given) || slices.Min(s.r.Days) < s.day:
+		return errors.New("the plan is older than what was told since, or its days have begun: visit comes again")
 	case s.r.Entries[n-1].Plan.Week == nil:
 		return cmp.Or(s.planned(*s.r.Entries[n-1].Plan, s.day), errors.New("there is no week to begin: the paper says why, and what would free it"))
 	default:

@@ -22,7 +22,7 @@ func firstVisit(s *session) error {
 		return errors.New("the first visit is over: week, log and review go on")
 	}
 	if r.Kit.Equal(equipment.Kit{}) {
-		if err := s.kit(); err != nil {
+		if err := s.kit("Which weights are there?", true); err != nil {
 			return err
 		}
 	}
@@ -32,16 +32,7 @@ func firstVisit(s *session) error {
 		}
 	}
 	if r.BodyMass == 0 {
-		err := s.Ask("body_mass", "What do they weigh?", "such as 68 kg, or nothing", func(answer string) (err error) {
-			if answer != "" {
-				r.BodyMass, err = units.ParseMass(answer)
-			}
-			return err
-		})
-		if err != nil {
-			return err
-		}
-		if err := s.plausible(); err != nil {
+		if err := s.weighed(); err != nil {
 			return err
 		}
 	}
@@ -82,10 +73,13 @@ func inTurn(all ...func() error) error {
 	return nil
 }
 
-// kit asks for the weights that are there.
-func (s *session) kit() error {
-	return s.Ask("kit", "Which weights are there?", `such as "2 x 1 kg, 2 x 2 kg, 1 x 8 kg", "like NAME" who has the same, a FILE.json, or "none"`, func(answer string) (err error) {
-		s.r.Kit, err = s.readKit(answer)
+// kit asks for the weights that are there. Where they are not needed, nothing means those
+// from before.
+func (s *session) kit(text string, needed bool) error {
+	return s.Ask("kit", text, `such as "2 x 1 kg, 2 x 2 kg, 1 x 8 kg", "like NAME" who has the same, a FILE.json, or "none"`, func(answer string) (err error) {
+		if answer != "" || needed {
+			s.r.Kit, err = s.readKit(answer)
+		}
 		return err
 	})
 }
@@ -158,6 +152,10 @@ func (s *session) days(text string, needed bool) error {
 	if err != nil {
 		return err
 	}
+	return s.minutes()
+}
+
+func (s *session) minutes() error {
 	return s.Ask("minutes", "How many minutes has a session?", "a number; nothing where it is not limited, or as before", func(answer string) error {
 		if answer == "" {
 			return nil
@@ -191,6 +189,20 @@ func (s *session) exercises() error {
 		}
 		return nil
 	})
+}
+
+// weighed asks what somebody weighs.
+func (s *session) weighed() error {
+	err := s.Ask("body_mass", "What do they weigh?", "such as 68 kg, or nothing", func(answer string) (err error) {
+		if answer != "" {
+			s.r.BodyMass, err = units.ParseMass(answer)
+		}
+		return err
+	})
+	if err != nil {
+		return err
+	}
+	return s.plausible()
 }
 
 // Masses of a body outside of which a slip is likelier than the person: our own choice, and

@@ -17,6 +17,7 @@ func (r Record) readAsked(l *log) error {
 	var bad field.Errors
 	l.asked = map[exercise.ID][]line{}
 	l.kit = r.Kit.Once(r.Kit)
+	kits := r.kits(l.kit)
 	for i, a := range r.Asked {
 		at := path("asked", i)
 		ex, err := l.catalogue.Lookup(string(a.Exercise))
@@ -31,7 +32,7 @@ func (r Record) readAsked(l *log) error {
 		if n := len(before); n > 0 && a.From <= before[n-1].from {
 			bad.Add(at+"/from", field.Bad(a.From, "a day after "+before[n-1].from.String()+", when the dose before it began", field.ErrConflict))
 		}
-		p, err := a.prescription(ex, l.kit)
+		p, err := a.prescription(ex, kits)
 		bad.Add(at, err)
 		l.asked[ex.ID] = append(before, line{a.From, a.Until, p, i})
 	}
@@ -105,7 +106,7 @@ const (
 )
 
 // prescription writes out what was asked for. Why it was is not known here.
-func (a Asked) prescription(ex exercise.Exercise, kit equipment.Kit) (dose.Prescription, error) {
+func (a Asked) prescription(ex exercise.Exercise, kits []equipment.Kit) (dose.Prescription, error) {
 	p := dose.Prescription{
 		Exercise: ex.ID, Name: ex.Name, Hold: ex.Hold, Side: a.Side, OneSided: ex.OneSided, Mode: dose.Continued,
 		Sets: a.Sets, BuildTo: a.Sets, Measure: ex.Measure, Count: a.Count, Span: a.Span, Finding: a.Finding,
@@ -142,11 +143,11 @@ func (a Asked) prescription(ex exercise.Exercise, kit equipment.Kit) (dose.Presc
 		p.Mode = dose.LoadFinding
 	}
 	var err error
-	p.Load, err = a.load(a.Load, ex, kit)
+	p.Load, err = a.load(a.Load, ex, kits)
 	bad.Add("", err)
 	if a.Feel != nil {
 		p.Feel = &dose.Feel{Count: a.Feel.Count}
-		p.Feel.Load, err = a.load(a.Feel.Load, ex, kit)
+		p.Feel.Load, err = a.load(a.Feel.Load, ex, kits)
 		bad.Add("/feel", err)
 		if a.Feel.Count < 1 {
 			bad.Add("/feel/count", field.Bad(a.Feel.Count, "1 or more", field.ErrOutOfRange))
@@ -167,8 +168,20 @@ func (a Asked) checkLooked() error {
 	return bad.Err()
 }
 
-// load finds a weight that was asked for in the kit.
-func (a Asked) load(m units.Mass, ex exercise.Exercise, kit equipment.Kit) (equipment.Load, error) {
+// kits are the present kit, first, and those that earlier decisions rest on.
+func (r Record) kits(now equipment.Kit) []equipment.Kit {
+	list := []equipment.Kit{now}
+	for _, e := range slices.Backward(r.Entries) {
+		if k := e.Given.Kit; !slices.ContainsFunc(list, k.Equal) {
+			list = append(list, k.Once(k))
+		}
+	}
+	return list
+}
+
+// load finds a weight that was asked for in the present kit, or in one of before: what
+// was sold or stands elsewhere was lifted all the same. The error is that of the present one.
+func (a Asked) load(m units.Mass, ex exercise.Exercise, kits []equipment.Kit) (equipment.Load, error) {
 	each, err := ex.Hold.Each(m, a.Stated)
 	if err != nil {
 		return equipment.Load{}, field.At("/load", err)
@@ -176,18 +189,20 @@ func (a Asked) load(m units.Mass, ex exercise.Exercise, kit equipment.Kit) (equi
 	if ex.Hold == body.Unloaded {
 		return equipment.Load{}, nil
 	}
-	table, err := kit.CompileFor(ex)
-	if errors.Is(err, equipment.ErrEmptyKit) {
-		return equipment.Load{}, field.New("/load", m, "no weight: the kit has none for the hold "+ex.Hold.String(), field.ErrConflict)
+	for _, kit := range slices.Backward(kits) {
+		table, not := kit.CompileFor(ex)
+		switch load, ok := table.Find(each); {
+		case errors.Is(not, equipment.ErrEmptyKit):
+			err = field.New("/load", m, "no weight: the kit has none for the hold "+ex.Hold.String(), field.ErrConflict)
+		case not != nil: // reported once, with the kit
+			err = nil
+		case ok:
+			return load, nil
+		default:
+			err = field.New("/load", m, "a weight of the kit: "+made(table), field.ErrConflict)
+		}
 	}
-	if err != nil {
-		return equipment.Load{}, nil // reported once, with the kit
-	}
-	load, ok := table.Find(each)
-	if !ok {
-		return load, field.New("/load", m, "a weight of the kit: "+made(table), field.ErrConflict)
-	}
-	return load, nil
+	return equipment.Load{}, err
 }
 
 // made lists the weights that a table makes, the first of them.

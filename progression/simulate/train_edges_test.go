@@ -234,7 +234,9 @@ func TestWatchedIsAtHand(t *testing.T) {
 		return runOf(t, tr, s, 1)
 	}
 	looked := func(l []simulate.Lived) bool {
-		return slices.ContainsFunc(l, func(v simulate.Lived) bool { return len(v.Done.Sets) > 0 && v.Done.Plan.Finding != nil && v.Done.Plan.Finding.MaxSteps > 0 })
+		return slices.ContainsFunc(l, func(v simulate.Lived) bool {
+			return len(v.Done.Sets) > 0 && v.Done.Plan.Finding != nil && v.Done.Plan.Finding.MaxSteps > 0
+		})
 	}
 	watched := run(screening.Alone, 0)
 	if !reflect.DeepEqual(run(screening.WithHelper, 0), watched) || !looked(watched) || looked(run(screening.Alone, 1)) {
