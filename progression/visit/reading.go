@@ -82,7 +82,7 @@ func (v *Visit) Read(asked Trial, t *equipment.Table) (Summary, error) {
 func (v *Visit) MayFind() bool {
 	v = field.OrZero(v)
 	events, err := v.events()
-	return err == nil && max(events.advice, v.pain().advice, v.rangeOfMovement().advice, v.technique().advice) == rule.Raise
+	return err == nil && max(events.Advice, v.pain().Advice, v.rangeOfMovement().Advice, v.Technique().Advice) == rule.Raise
 }
 
 // lightest returns the least load of any set.
