@@ -37,7 +37,7 @@ func (n *now) hints() []evidence.Reason {
 	if len(n.seen.Visit.Sets) == 0 {
 		return nil
 	}
-	v := &n.seen.Visit
+	v := n.seen.Visit
 	var list []evidence.Reason
 	for _, h := range [...]struct {
 		code    evidence.ReasonCode

@@ -114,7 +114,7 @@ func (n *now) atLeast(few int) int {
 // two calm visits one more may come, up to what every set told. Days missed take theirs. 0: none.
 func (n *now) kept() int {
 	floor := n.atLeast(min(farFloor, cmp.Or(n.c.Policy.Floor, farFloor)))
-	if seen := &n.seen.Visit; !n.counts() || n.back != nil && n.back.Anew || seen.Done() < seen.Plan.Sets {
+	if seen := n.seen.Visit; !n.counts() || n.back != nil && n.back.Anew || seen.Done() < seen.Plan.Sets {
 		return 0
 	}
 	least, more, need := floor, 0, n.leastOf(n.seen.Base)
