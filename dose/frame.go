@@ -114,7 +114,7 @@ func (f *Frame) Prescribe() (Prescription, error) {
 	if f == nil || f.table == nil {
 		return Prescription{}, &field.Error{Path: "/screening", Allowed: "a frame of NewFrame", Err: ErrNotScreened}
 	}
-	d := f.draft("")
+	d := f.draft("", fewOfDose)
 	return d.prescribe()
 }
 
@@ -145,11 +145,11 @@ func (f *Frame) estimated() bool { return f.estimate != nil && f.ability.Known()
 // one set from which a load is looked for.
 func (f *Frame) tested() bool { return f.estimated() || f.r.Ability.Known() && f.ability.Known() }
 
-// draft begins a dose, with reasons of its own, without those of a code: several may be
-// drawn up in one frame.
-func (f *Frame) draft(without evidence.ReasonCode) draft {
+// draft begins a dose, with reasons of its own and room for so many more, without those of
+// a code: several may be drawn up in one frame.
+func (f *Frame) draft(without evidence.ReasonCode, room int) draft {
 	d := draft{f, f.g.Prescription}
-	d.p.Reasons = make([]evidence.Reason, 0, len(f.g.Reasons)+fewOfDose)
+	d.p.Reasons = make([]evidence.Reason, 0, len(f.g.Reasons)+room)
 	for i := range f.g.Reasons {
 		if r := &f.g.Reasons[i]; r.Code != without {
 			d.p.Reasons = append(d.p.Reasons, *r)

@@ -57,11 +57,12 @@ const (
 	daysCode evidence.ReasonCode = "dose.days"
 )
 
-// Room for the reasons of an outline, those of a dose beyond them, and the facts and
-// values of a guide; more are taken as they come.
+// Room for the reasons of an outline, those of a dose or of a step beyond them, and the
+// facts and values of a guide; more are taken as they come.
 const (
 	fewReasons = 10
 	fewOfDose  = 6
+	fewOfStep  = 3
 	fewFacts   = 10
 	fewArgs    = 11
 )

@@ -95,7 +95,7 @@ func (f *Frame) Continue(s Step) (Prescription, error) {
 	if err := s.validate(top, end); err != nil {
 		return Prescription{}, err
 	}
-	d := f.draft(setsCode) // a step says its own
+	d := f.draft(setsCode, fewOfStep) // a step says its own
 	d.follow(s, min(s.Sets, f.MostSets()))
 	var err error
 	switch hold := d.r.Exercise.Hold; {
