@@ -49,9 +49,9 @@ func (f *Frame) Allows(each, last units.Mass) (count int, ok bool) {
 	if each > f.most || each > f.top && !lightest {
 		return 0, true
 	}
-	count, ok = f.byChance(each, last, f.plain.Reserve.Least)
+	count, ok = f.byChance(each, last, f.g.Reserve.Least)
 	if f.r.Screening.Limits.NoBreathHolding && count > longSet {
-		far, _ := f.byChance(each, last, max(f.plain.Reserve.Least, uncountable))
+		far, _ := f.byChance(each, last, max(f.g.Reserve.Least, uncountable))
 		count = max(longSet, far)
 	}
 	if (f.sparing() || f.learning() && !lightest) && (count < fewestSparing || each > share1RM(f.oneRM, mostSparing)) {
@@ -79,7 +79,7 @@ func (f *Frame) byChance(each, last units.Mass, reserve units.RIR) (int, bool) {
 // the best of what is known, [units.MaxMass] for a row that states no load in shares.
 func (f *Frame) bandTop() units.Mass {
 	row := f.g.row
-	if f.plain.Phase == Familiarise {
+	if f.g.Phase == Familiarise {
 		row = f.g.aim
 	}
 	band := row.Load

@@ -29,14 +29,14 @@ func (g *guide) brief(r *Request) {
 	case exercise.Metres:
 		top = int(briefSeconds * walkingPace)
 	}
-	low, _ := g.count.Min()
-	if high, some := g.count.Max(); some {
+	low, _ := g.Span.Min()
+	if high, some := g.Span.Max(); some {
 		top = min(top, high)
 	}
-	g.count = units.Must(units.Between(min(low, top), top))
-	g.first = min(g.first, top)
-	g.sets, g.buildTo = 1, 1
-	g.rest, g.days = units.Exactly(briefRest), units.Exactly(briefDays)
+	g.Span = units.Must(units.Between(min(low, top), top))
+	g.Count = min(g.Count, top)
+	g.Sets, g.BuildTo = 1, 1
+	g.Rest, g.Days = units.Exactly(briefRest), units.Exactly(briefDays)
 	g.because(evidence.Because("dose.brief", factBrief, factBriefTrial).With(evidence.Seconds("seconds", briefSeconds), evidence.Seconds("rest", briefRest)))
 }
 

@@ -13,7 +13,7 @@ func (f *Frame) choose() {
 		mine = mine.For(f.r.Exercise)
 	}
 	if len(mine.Estimates) > 1 { // else the day was looked at
-		mine, f.plain.Unused = mine.Usable(f.r.Day, f.r.Screening.TestsFrom, equipment.Kit{})
+		mine, f.g.Unused = mine.Usable(f.r.Day, f.r.Screening.TestsFrom, equipment.Kit{})
 	}
 	f.estimate, f.note = mine.Test(f.r.Exercise, f.r.Side)
 }

@@ -140,9 +140,9 @@ func TestReasonsNameTheChoice(t *testing.T) {
 		r.Screening.Who.Age, r.Screening.Who.Training = tt.age, tt.training
 		var g guide
 		g.fill(&r, fewReasons)
-		i := slices.IndexFunc(g.why, func(why evidence.Reason) bool { return why.Code == "dose.guideline-assumed" })
-		if i < 0 || !slices.Equal(g.why[i].Facts, tt.want) {
-			t.Errorf("%d years, %s: %v, want %v", tt.age, tt.training, g.why, tt.want)
+		i := slices.IndexFunc(g.Reasons, func(why evidence.Reason) bool { return why.Code == "dose.guideline-assumed" })
+		if i < 0 || !slices.Equal(g.Reasons[i].Facts, tt.want) {
+			t.Errorf("%d years, %s: %v, want %v", tt.age, tt.training, g.Reasons, tt.want)
 		}
 	}
 }

@@ -40,12 +40,12 @@ func (f *Frame) tooFew(count int) error {
 
 // raiseCount leaves out counts below what screening asks for.
 func (g *guide) raiseCount(least int) {
-	low, _ := g.count.Min()
-	high, _ := g.count.Max()
+	low, _ := g.Span.Min()
+	high, _ := g.Span.Max()
 	if least <= low {
 		return
 	}
-	g.count, _ = units.Between(least, max(high, least))
-	g.first = max(g.first, least)
+	g.Span, _ = units.Between(least, max(high, least))
+	g.Count = max(g.Count, least)
 	g.because(evidence.Because("dose.count-limit", g.rests(factLimits)...).With(evidence.Count("least", least)))
 }

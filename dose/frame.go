@@ -19,7 +19,6 @@ type Frame struct {
 	r     *Request // nobody changes it
 	table *equipment.Table
 	g     guide
-	plain Prescription // without a load
 
 	estimate *onerm.Estimate   // that the dose rests on, nil for none
 	note     []evidence.Reason // of the choice
@@ -51,7 +50,7 @@ func FrameOf(r *Request) (*Frame, error) {
 	if err := f.fill(fewReasons); err != nil {
 		return &Frame{}, err
 	}
-	f.plain.Reasons = slices.Clip(f.plain.Reasons) // callers may add to the outline's
+	f.g.Reasons = slices.Clip(f.g.Reasons) // callers may add to the outline's
 	return f, nil
 }
 
@@ -68,7 +67,6 @@ func (f *Frame) fill(reasons int) (err error) {
 		return err
 	}
 	f.g.fill(f.r, reasons)
-	f.plain = opening(f.r, &f.g)
 	f.choose()
 	f.know()
 	f.bound()
@@ -92,17 +90,17 @@ func (f *Frame) Estimate() (onerm.Estimate, bool) {
 
 // Outline returns the dose without a load: phase, sets, the range of the count
 // and the count to begin with, reserve, rest and days.
-func (f *Frame) Outline() Prescription { return field.OrZero(f).plain }
+func (f *Frame) Outline() Prescription { return field.OrZero(f).g.Prescription }
 
 // MostSets returns the most sets that may be asked for: those of the guideline's
 // row, or those that it is built up to.
 func (f *Frame) MostSets() int {
 	f = field.OrZero(f)
-	if f.g.row == nil || f.g.buildTo < aboutThreeSets {
-		return f.g.buildTo
+	if f.g.row == nil || f.g.BuildTo < aboutThreeSets {
+		return f.g.BuildTo
 	}
 	most, _ := f.g.row.Sets.Max()
-	return max(most, f.g.buildTo)
+	return max(most, f.g.BuildTo)
 }
 
 // Ceiling returns the most per implement that restrictions, the limit on the
@@ -116,7 +114,7 @@ func (f *Frame) Prescribe() (Prescription, error) {
 	if f == nil || f.table == nil {
 		return Prescription{}, &field.Error{Path: "/screening", Allowed: "a frame of NewFrame", Err: ErrNotScreened}
 	}
-	d := f.draft("")
+	d := f.draft("", fewOfDose)
 	return d.prescribe()
 }
 
@@ -147,13 +145,13 @@ func (f *Frame) estimated() bool { return f.estimate != nil && f.ability.Known()
 // one set from which a load is looked for.
 func (f *Frame) tested() bool { return f.estimated() || f.r.Ability.Known() && f.ability.Known() }
 
-// draft begins a dose, with reasons of its own, without those of a code: several may be
-// drawn up in one frame.
-func (f *Frame) draft(without evidence.ReasonCode) draft {
-	d := draft{f, f.plain}
-	d.p.Reasons = make([]evidence.Reason, 0, len(f.plain.Reasons)+fewOfDose)
-	for i := range f.plain.Reasons {
-		if r := &f.plain.Reasons[i]; r.Code != without {
+// draft begins a dose, with reasons of its own and room for so many more, without those of
+// a code: several may be drawn up in one frame.
+func (f *Frame) draft(without evidence.ReasonCode, room int) draft {
+	d := draft{f, f.g.Prescription}
+	d.p.Reasons = make([]evidence.Reason, 0, len(f.g.Reasons)+room)
+	for i := range f.g.Reasons {
+		if r := &f.g.Reasons[i]; r.Code != without {
 			d.p.Reasons = append(d.p.Reasons, *r)
 		}
 	}

@@ -39,20 +39,14 @@ var youngRows = map[body.Training]guideline.ID{
 // A guide is what the guideline says for one request, with what it leaves
 // open filled in from the usual numbers or the starting row, each with its reason.
 type guide struct {
+	Prescription // without a load
+
 	row     *tableRow
 	aim     *tableRow
-	assumed bool
 	band    units.Range[units.Fraction] // of 1RM; not stated if the row speaks in RM
 	rm      units.Range[int]            // load in repetition maxima
-	count   units.Range[int]
-	first   int // repetitions to begin with
-	sets    int
-	buildTo int
-	rest    units.Range[int]
-	days    units.Range[int]
 	reserve Reserve
-	load    evidence.Reason // for doses that follow the band
-	why     []evidence.Reason
+	load    evidence.Reason   // for doses that follow the band
 	facts   []evidence.FactID // room for those of the reasons, in one piece
 	args    []evidence.Arg    // likewise, for their values
 }
@@ -63,16 +57,17 @@ const (
 	daysCode evidence.ReasonCode = "dose.days"
 )
 
-// Room for the reasons of an outline, those of a dose beyond them, and the facts and
-// values of a guide; more are taken as they come.
+// Room for the reasons of an outline, those of a dose or of a step beyond them, and the
+// facts and values of a guide; more are taken as they come.
 const (
 	fewReasons = 10
 	fewOfDose  = 6
+	fewOfStep  = 3
 	fewFacts   = 10
 	fewArgs    = 11
 )
 
-func (g *guide) because(why ...evidence.Reason) { g.why = append(g.why, why...) }
+func (g *guide) because(why ...evidence.Reason) { g.Reasons = append(g.Reasons, why...) }
 
 // rests returns the facts that there are, nil for none, in room that no other reason
 // writes to.
@@ -99,38 +94,50 @@ func (g *guide) with(why evidence.Reason, args ...evidence.Arg) evidence.Reason 
 // fill chooses the row and fills the guide of a valid request, with room for so many
 // reasons.
 func (g *guide) fill(r *Request, reasons int) {
-	g.why, g.facts, g.args = make([]evidence.Reason, 0, reasons), make([]evidence.FactID, 0, fewFacts), make([]evidence.Arg, 0, fewArgs)
+	ex, aim := &r.Exercise, aimOf(r)
+	id, code, chosen := r.Guideline, evidence.ReasonCode("dose.guideline"), []evidence.FactID(nil)
+	if id == "" {
+		id, chosen = usualRow(r, aim)
+		code = "dose.guideline-assumed"
+	}
+	g.row, g.facts, g.args = rowOf(id), make([]evidence.FactID, 0, fewFacts), make([]evidence.Arg, 0, fewArgs)
+	g.Prescription = Prescription{
+		Exercise: ex.ID, Name: ex.Name, Hold: ex.Hold, Side: r.Side, OneSided: ex.OneSided, Phase: r.phase(), Measure: ex.Measure,
+		Rest: g.row.rest, Days: g.row.days, Guideline: id, Assumed: r.Guideline == "",
+		Cautions: ex.Warnings, Reasons: make([]evidence.Reason, 0, reasons),
+	}
+	if g.aim = g.row; aim != id {
+		g.aim, g.Aim = rowOf(aim), aim
+	}
 	if r.Screening.Waived != "" {
 		g.because(g.with(evidence.Because("dose.waived"), evidence.Text("why", r.Screening.Waived)))
 	}
-	aim := aimOf(r)
-	id, chosen := r.Guideline, []evidence.FactID(nil)
-	if id == "" {
-		id, chosen = usualRow(r, aim)
-		g.assumed = true
-	}
-	g.row = rowOf(id)
-	if g.aim = g.row; aim != id {
-		g.aim = rowOf(aim)
-	}
-	code := evidence.ReasonCode("dose.guideline")
-	if g.assumed {
-		code = "dose.guideline-assumed"
-	}
-	g.because(g.with(evidence.Because(r.phaseCode()), evidence.Term("phase", r.phase().String())), g.with(evidence.Because(code, chosen...), evidence.ID("row", id), evidence.Text("population", g.row.Population)))
+	g.because(g.with(evidence.Because(r.phaseCode()), evidence.Term("phase", g.Phase.String())), g.with(evidence.Because(code, chosen...), evidence.ID("row", id), evidence.Text("population", g.row.Population)))
 	if len(g.row.SupersededBy) > 0 {
 		g.because(g.with(evidence.Because("dose.superseded"), evidence.ID("row", id), evidence.ID("by", g.row.SupersededBy[0])))
 	}
 	g.fillLoad(r)
 	g.fillCount(r)
-	if r.Exercise.Measure == exercise.Repetitions {
+	if ex.Measure == exercise.Repetitions {
 		g.raiseCount(r.Screening.Limits.LeastCount)
 	}
 	g.fillSets(r)
-	g.rest, g.days = g.row.rest, g.row.days
 	g.because(g.row.times[:]...)
 	g.fillReserve(r)
 	g.brief(r)
+	if ex.Measure == exercise.Repetitions {
+		g.fillTempo(r)
+	}
+}
+
+// fillTempo is of what is counted in repetitions, of which some are left.
+func (g *guide) fillTempo(r *Request) {
+	g.Reserve, g.Tempo = g.reserve, tempo
+	code, facts := evidence.ReasonCode("dose.tempo"), g.rests(factTempo)
+	if r.fast() {
+		g.Tempo, code, facts = fastTempo, "dose.tempo-fast", g.rests(factFast, factSlower)
+	}
+	g.because(evidence.Because(code, facts...))
 }
 
 func aimOf(r *Request) guideline.ID {
@@ -211,12 +218,12 @@ func (g *guide) fillCount(r *Request) {
 	ex := &r.Exercise
 	if ex.Measure != exercise.Repetitions {
 		fact := ex.CountFact
-		g.count = ex.Count
-		if g.count.IsZero() {
-			g.count, fact = heldOrWalked, factHeld
+		g.Span = ex.Count
+		if g.Span.IsZero() {
+			g.Span, fact = heldOrWalked, factHeld
 		}
-		g.first, _ = g.count.Min()
-		g.because(g.with(evidence.Because("dose.count-of-exercise", g.rests(fact)...), evidence.Count("count", g.count), evidence.Term("measure", ex.Measure.String())))
+		g.Count, _ = g.Span.Min()
+		g.because(g.with(evidence.Because("dose.count-of-exercise", g.rests(fact)...), evidence.Count("count", g.Span), evidence.Term("measure", ex.Measure.String())))
 		return
 	}
 	if g.row.Reps.IsZero() {
@@ -227,19 +234,19 @@ func (g *guide) fillCount(r *Request) {
 	if !meet {
 		both = ex.Count
 	}
-	g.count = closed(both)
-	g.first, _ = g.count.Min()
-	g.because(g.with(evidence.Because("dose.count", g.rests(g.row.fact(guideline.FieldReps), ex.CountFact)...), evidence.Count("count", g.count)))
+	g.Span = closed(both)
+	g.Count, _ = g.Span.Min()
+	g.because(g.with(evidence.Because("dose.count", g.rests(g.row.fact(guideline.FieldReps), ex.CountFact)...), evidence.Count("count", g.Span)))
 }
 
 // ownCount is for rows that state no repetitions.
 func (g *guide) ownCount(ex *exercise.Exercise) {
-	g.count = workable
+	g.Span = workable
 	if both, meet := workable.Intersect(ex.Count); meet {
-		g.count = both
+		g.Span = both
 	}
-	g.first = nearestIn(aboutTen, g.count)
-	g.because(g.with(evidence.Because("dose.count", exercise.FactCountSets), evidence.Count("count", g.count)))
+	g.Count = nearestIn(aboutTen, g.Span)
+	g.because(g.with(evidence.Because("dose.count", exercise.FactCountSets), evidence.Count("count", g.Span)))
 }
 
 // nearestIn returns v, or the end of r that lies nearest to it.
@@ -268,33 +275,33 @@ func closed(r units.Range[int]) units.Range[int] {
 // one where it names none: early on, more bring no different response.
 func (g *guide) fillSets(r *Request) {
 	low, hasLow := g.row.Sets.Min()
-	g.buildTo = nearestIn(aboutThreeSets, g.row.Sets)
+	g.BuildTo = nearestIn(aboutThreeSets, g.row.Sets)
 	var maintain, start evidence.FactID
-	switch phase := r.phase(); {
-	case phase == Maintain:
-		g.sets = min(g.buildTo, maintainSets)
+	switch {
+	case g.Phase == Maintain:
+		g.Sets = min(g.BuildTo, maintainSets)
 		maintain = factMaintain
-	case phase != Familiarise:
-		g.sets = g.buildTo
+	case g.Phase != Familiarise:
+		g.Sets = g.BuildTo
 	case hasLow:
-		g.sets = low
+		g.Sets = low
 	default:
-		g.sets = 1
+		g.Sets = 1
 	}
-	if r.phase() == Familiarise {
+	if g.Phase == Familiarise {
 		start = rowOf(nscaStart).fact(guideline.FieldSets)
 	}
 	if r.Screening.Meanwhile >= screening.LightSupervised {
-		g.sets, g.buildTo = 1, 1
+		g.Sets, g.BuildTo = 1, 1
 	}
 	g.lightenSets(r)
-	g.because(g.with(evidence.Because(setsCode, g.rests(g.row.fact(guideline.FieldSets), exercise.FactCountSets, factFewerLater, maintain, start)...), evidence.Count("sets", g.sets), evidence.Count("build to", g.buildTo)))
+	g.because(g.with(evidence.Because(setsCode, g.rests(g.row.fact(guideline.FieldSets), exercise.FactCountSets, factFewerLater, maintain, start)...), evidence.Count("sets", g.Sets), evidence.Count("build to", g.BuildTo)))
 }
 
 // lightenSets leaves out the sets that a lighter day asks for, down to one.
 func (g *guide) lightenSets(r *Request) {
 	l := r.Screening.Limits.Lighten
-	g.sets = max(1, g.sets-l.FewerSets)
+	g.Sets = max(1, g.Sets-l.FewerSets)
 	if l.AtMostLast {
 		g.because(g.with(evidence.Because("dose.lighter-day", g.rests(factLimits, factLighter)...), evidence.Count("fewer", l.FewerSets), evidence.Number("more", l.MoreReserve)))
 	}

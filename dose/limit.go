@@ -26,7 +26,7 @@ func (f *Frame) bound() {
 	}
 	tighten := func(most units.Mass, why ...evidence.Reason) {
 		f.most = min(f.most, most)
-		f.plain.Reasons = append(f.plain.Reasons, why...)
+		f.g.Reasons = append(f.g.Reasons, why...)
 	}
 	for _, limit := range f.r.massLimits() {
 		tighten(f.r.each(limit))

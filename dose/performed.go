@@ -21,7 +21,7 @@ func (d *draft) fromPerformed(ceiling units.Mass) (equipment.Load, bool) {
 		return equipment.Load{}, false
 	}
 	least := max(d.g.reserve.Least, uncountable)
-	each, err = each.Scale(lightened(doneToFailure(*s), float64(d.g.first)+float64(least)), units.Down)
+	each, err = each.Scale(lightened(doneToFailure(*s), float64(d.g.Count)+float64(least)), units.Down)
 	if err != nil {
 		return equipment.Load{}, false
 	}

@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"example.org/posology/dose/equipment"
-	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/internal/given"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/units"
@@ -22,32 +21,8 @@ func Prescribe(r Request) (Prescription, error) {
 	if err := f.fill(fewReasons + fewOfDose); err != nil {
 		return Prescription{}, err
 	}
-	d := draft{&f, f.plain} // the only one of its frame
+	d := draft{&f, f.g.Prescription} // the only one of its frame
 	return d.prescribe()
-}
-
-// opening fills in what does not depend on the load.
-func opening(r *Request, g *guide) Prescription {
-	ex := &r.Exercise
-	p := Prescription{
-		Exercise: ex.ID, Name: ex.Name, Hold: ex.Hold, Side: r.Side, OneSided: ex.OneSided, Phase: r.phase(),
-		Sets: g.sets, BuildTo: g.buildTo, Measure: ex.Measure, Count: g.first, Span: g.count,
-		Rest: g.rest, Days: g.days, Guideline: g.row.ID, Assumed: g.assumed,
-		Cautions: ex.Warnings,
-	}
-	if g.aim.ID != g.row.ID {
-		p.Aim = g.aim.ID
-	}
-	if ex.Measure == exercise.Repetitions {
-		p.Reserve, p.Tempo = g.reserve, tempo
-		code, facts := evidence.ReasonCode("dose.tempo"), g.rests(factTempo)
-		if r.fast() {
-			p.Tempo, code, facts = fastTempo, "dose.tempo-fast", g.rests(factFast, factSlower)
-		}
-		g.because(evidence.Because(code, facts...))
-	}
-	p.Reasons = g.why
-	return p
 }
 
 // A draft is a prescription on its way, in a frame that it does not change.
@@ -81,7 +56,7 @@ func (d *draft) fromKnown() error {
 		d.because(evidence.Because("dose.fraction-limit", factLimits).With(evidence.Share("most", most)))
 	}
 	ceiling := min(share1RM(d.oneRM, high), d.most)
-	lowest, _ := d.g.count.Min()
+	lowest, _ := d.g.Span.Min()
 	load, err := d.table.Nearest(ceiling, equipment.RoundingRule{})
 	for ok := err == nil; ok; load, ok = lighter(d.table, load) {
 		if count, _ := d.Allows(load.Each(), 0); count >= lowest {
@@ -114,8 +89,8 @@ func (f *Frame) relation() onerm.Relation {
 // take writes the load, the count that the chance allows up to the row's top, and how
 // they were come by.
 func (d *draft) take(load equipment.Load, most int) {
-	low, _ := d.g.count.Min()
-	high, _ := d.g.count.Max()
+	low, _ := d.g.Span.Min()
+	high, _ := d.g.Span.Max()
 	d.p.Load, d.p.Mode = load, FromBand
 	d.count(load, 0, min(most, high), most)
 	d.p.Span = units.Must(units.Between(min(low, d.p.Count), d.p.Count))

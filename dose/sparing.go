@@ -31,7 +31,7 @@ var boneFindings = []screening.Code{
 // learning reports whether the movement is learnt, or nobody saw it lately.
 func (f *Frame) learning() bool {
 	seen := f.r.Technique
-	return f.plain.Phase == Familiarise || !seen.Made() || f.r.Day-seen.Day > seenDays
+	return f.g.Phase == Familiarise || !seen.Made() || f.r.Day-seen.Day > seenDays
 }
 
 // sparing reports whether, of whoever has learnt the movement too, nothing is done under

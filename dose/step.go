@@ -87,7 +87,7 @@ func (f *Frame) Continue(s Step) (Prescription, error) {
 	if f == nil || f.table == nil {
 		return Prescription{}, &field.Error{Path: "/screening", Allowed: "a frame of NewFrame", Err: ErrNotScreened}
 	}
-	top, _ := f.g.count.Max()
+	top, _ := f.g.Span.Max()
 	end, _ := workable.Max()
 	if f.ability.Known() {
 		end = mostBridged
@@ -95,7 +95,7 @@ func (f *Frame) Continue(s Step) (Prescription, error) {
 	if err := s.validate(top, end); err != nil {
 		return Prescription{}, err
 	}
-	d := f.draft(setsCode) // a step says its own
+	d := f.draft(setsCode, fewOfStep) // a step says its own
 	d.follow(s, min(s.Sets, f.MostSets()))
 	var err error
 	switch hold := d.r.Exercise.Hold; {
@@ -118,8 +118,8 @@ func (f *Frame) Continue(s Step) (Prescription, error) {
 func (d *draft) follow(s Step, sets int) {
 	limits := &d.r.Screening.Limits
 	d.p.Count, d.p.Sets = s.Count, max(1, sets-limits.Lighten.FewerSets)
-	low, _ := d.g.count.Min()
-	if top, _ := d.g.count.Max(); s.UpTo > top {
+	low, _ := d.g.Span.Min()
+	if top, _ := d.g.Span.Max(); s.UpTo > top {
 		d.p.Span = units.Must(units.Between(low, s.UpTo))
 	}
 	if d.p.Measure == exercise.Repetitions {
@@ -205,7 +205,7 @@ func (d *draft) count(load equipment.Load, last units.Mass, count, most int) {
 	d.p.Count = count
 	by := count
 	if d.fewDo(load.Each()) { // no other count lies above the chance
-		by, _ = d.byChance(load.Each(), last, d.plain.Reserve.Least)
+		by, _ = d.byChance(load.Each(), last, d.g.Reserve.Least)
 	}
 	if count > by {
 		d.because(evidence.Because("dose.few-do", factFew).With(evidence.Mass("load", load.Each()), evidence.Count("count", count)))

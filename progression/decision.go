@@ -98,7 +98,7 @@ type Decision struct {
 
 func (d *Decision) because(why ...evidence.Reason) {
 	if d.Reasons == nil && len(why) > 0 {
-		d.Reasons = make([]evidence.Reason, 0, 8) // room for those of most decisions
+		d.Reasons = make([]evidence.Reason, 0, 4) // room for those of most decisions
 	}
 	d.Reasons = append(d.Reasons, why...)
 }

@@ -142,7 +142,7 @@ func (n *now) tooHeavy() bool {
 	if n.onlyLighter(n.seen.Base) {
 		least = min(least, n.atLeast(leastAtLightest+1))
 	}
-	return n.h.CameTo(&n.seen.Visit, least)
+	return n.h.CameTo(n.seen.Visit, least)
 }
 
 // onlyLighter reports whether a weight is the lightest, of an exercise of which no
@@ -194,7 +194,7 @@ func (n *now) simplerCount() int {
 // leftEnough reports whether the last visit fell short only of a reserve beyond counting, and
 // by so little that it is no failure, once the count can fall no more.
 func (n *now) leftEnough() bool {
-	v := &n.seen.Visit
+	v := n.seen.Visit
 	return n.counts() && n.simplerCount() == 0 && n.seen.Known && n.seen.Left >= calmLeft && !v.Plan.Reserve.Countable && v.Done() >= v.Plan.Sets && n.seen.Reps >= v.Plan.Count
 }
 

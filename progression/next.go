@@ -99,8 +99,7 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 		c.Request.Ability = n.strength
 	}
 	f, err := dose.FrameOf(&c.Request)
-	var barred *dose.ConstraintError
-	if errors.As(err, &barred) {
+	if barred, ok := errors.AsType[*dose.ConstraintError](err); ok {
 		d, err = n.barred(d, barred)
 		return nil, d, err
 	}
@@ -176,8 +175,7 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 	held, _ := n.counted(s.Load)
 	s.Held = min(s.Count, held)
 	p, err := n.f.Continue(s)
-	var barred *dose.ConstraintError
-	if errors.As(err, &barred) {
+	if barred, ok := errors.AsType[*dose.ConstraintError](err); ok {
 		return n.barred(d, barred)
 	}
 	if err != nil {

@@ -37,7 +37,8 @@ func (g Gate) MarshalText() ([]byte, error) { return gates.Marshal(g) }
 // UnmarshalText reads what MarshalText writes.
 func (g *Gate) UnmarshalText(text []byte) error { return gates.Unmarshal(text, g) }
 
-// A GateAnswer is what one gate says.
+// A GateAnswer is what one gate says. Its reasons may be those of a table: they are for
+// reading. Decode into a fresh one, as [field.Decode] does.
 type GateAnswer struct {
 	Gate    Gate              `json:"gate"`
 	Advice  rule.LoadAdvice   `json:"advice"`
@@ -77,7 +78,7 @@ func (v *Visit) gates() (GateReport, error) {
 	if err != nil {
 		return GateReport{}, field.At("/moment", err)
 	}
-	r := GateReport{Gates: inOnePiece(events, v.pain(), v.rangeOfMovement(), v.technique(), v.effort(), v.repetitions())}
+	r := GateReport{Gates: []GateAnswer{events, v.pain(), v.rangeOfMovement(), v.Technique(), v.effort(), v.Repetitions()}}
 	r.Join()
 	r.Aim = v.aim(&r)
 	r.Reasons = append(make([]evidence.Reason, 0, 2), joined[r.Advice])
@@ -128,36 +129,19 @@ var (
 	}()
 )
 
-func eachGate(a rule.LoadAdvice, code evidence.ReasonCode) (list [GateReps + 1]answer) {
+func eachGate(a rule.LoadAdvice, code evidence.ReasonCode) (list [GateReps + 1]GateAnswer) {
 	for g := range EveryGate() {
-		list[g] = answer{g, a, because(code).With(evidence.Term("gate", g.String()))}
-	}
-	return list
-}
-
-// An answer is that of one gate, before it is told.
-type answer struct {
-	gate   Gate
-	advice rule.LoadAdvice
-	why    evidence.Reason
-}
-
-// inOnePiece gives answers their lists of reasons, which lie in one piece.
-func inOnePiece(answers ...answer) []GateAnswer {
-	list, why := make([]GateAnswer, len(answers)), make([]evidence.Reason, len(answers))
-	for i, a := range answers {
-		why[i] = a.why
-		list[i] = GateAnswer{a.gate, a.advice, why[i : i+1 : i+1]}
+		list[g] = g.says(a, because(code).With(evidence.Term("gate", g.String())))
 	}
 	return list
 }
 
 // passed lets the load rise as far as this gate goes.
-func (g Gate) passed() answer { return passes[g] }
+func (g Gate) passed() GateAnswer { return passes[g] }
 
 // notKnown keeps the load.
-func (g Gate) notKnown() answer { return lacks[g] }
+func (g Gate) notKnown() GateAnswer { return lacks[g] }
 
-func (g Gate) says(a rule.LoadAdvice, why evidence.Reason) answer {
-	return answer{g, a, why}
+func (g Gate) says(a rule.LoadAdvice, why evidence.Reason) GateAnswer {
+	return GateAnswer{g, a, []evidence.Reason{why}}
 }

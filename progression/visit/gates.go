@@ -13,7 +13,7 @@ import (
 
 // events answers by what ends a set: see [screening.During]. What ends the
 // session is for somebody else to look at first.
-func (v *Visit) events() (answer, error) {
+func (v *Visit) events() (GateAnswer, error) {
 	switch {
 	case v.Moment == nil:
 		return GateEvents.notKnown(), nil
@@ -22,7 +22,7 @@ func (v *Visit) events() (answer, error) {
 	}
 	d, err := screening.During(*v.Moment)
 	if err != nil {
-		return answer{}, err
+		return GateAnswer{}, err
 	}
 	if d.Action == screening.CarryOn && !given.Yes(v.Unwell) {
 		return GateEvents.passed(), nil
@@ -54,7 +54,7 @@ func shown(m screening.Moment) string {
 
 // pain answers by the pain model. Pain whose kind is not given may be one that
 // the model is never used for.
-func (v *Visit) pain() answer {
+func (v *Visit) pain() GateAnswer {
 	if v.Pain == nil {
 		return GatePain.notKnown()
 	}
@@ -88,7 +88,7 @@ func painless(p screening.Pain) bool {
 	return true
 }
 
-func (v *Visit) rangeOfMovement() answer {
+func (v *Visit) rangeOfMovement() GateAnswer {
 	switch {
 	case v.RangeLost == screening.No:
 		return GateRange.passed()
@@ -100,9 +100,8 @@ func (v *Visit) rangeOfMovement() answer {
 
 // Technique raises where form was kept and somebody saw it within four weeks, and
 // keeps the load where it gave way or is not known.
-func (v *Visit) Technique() GateAnswer { return inOnePiece(field.OrZero(v).technique())[0] }
-
-func (v *Visit) technique() answer {
+func (v *Visit) Technique() GateAnswer {
+	v = field.OrZero(v)
 	switch {
 	case given.Yes(v.FormLost):
 		return GateTechnique.says(rule.Keep, because("progression.form-lost"))
@@ -115,7 +114,7 @@ func (v *Visit) technique() answer {
 // effort keeps the load while a set ends nearer to failure than the plan asks
 // for. What is not counted in repetitions has no reserve to look at: there a set
 // that was rated as hard, or went to failure, keeps it.
-func (v *Visit) effort() answer {
+func (v *Visit) effort() GateAnswer {
 	if !v.countsReserve() {
 		return v.effortUncounted()
 	}
@@ -129,7 +128,7 @@ func (v *Visit) effort() answer {
 	return GateEffort.passed()
 }
 
-func (v *Visit) effortUncounted() answer {
+func (v *Visit) effortUncounted() GateAnswer {
 	for _, s := range v.Sets {
 		if least, known := given.Told(s.Effort); known && least == 0 || s.Effort.Scale() == units.ScaleOMNI && s.Effort.Number() >= rule.OMNILimit {
 			return GateEffort.says(rule.Keep, because("progression.rated-hard").With(evidence.Effort("effort", s.Effort)))
@@ -141,9 +140,8 @@ func (v *Visit) effortUncounted() answer {
 // Repetitions asks for every planned set, on both sides alike, with the planned
 // load and done as asked: see [Visit.Met]. Seconds and metres are worked through to
 // the top of the range.
-func (v *Visit) Repetitions() GateAnswer { return inOnePiece(field.OrZero(v).repetitions())[0] }
-
-func (v *Visit) repetitions() answer {
+func (v *Visit) Repetitions() GateAnswer {
+	v = field.OrZero(v)
 	top, _ := v.Plan.Span.Max()
 	each, other := v.OtherLoad()
 	switch {

@@ -77,14 +77,14 @@ func (v *Visit) Refers(o *screening.Outcome) []evidence.Reason {
 func (v *Visit) refers(o *screening.Outcome) []evidence.Reason {
 	var why []evidence.Reason
 	if v.Moment != nil && !quiet(v.Moment) {
-		if events, err := v.events(); err == nil && events.advice == rule.Refer {
-			why = append(why, events.why)
+		if events, err := v.events(); err == nil && events.Advice == rule.Refer {
+			why = append(why, events.Reasons...)
 		}
 	}
 	switch {
 	case v.Pain == nil:
 	case v.Pain.Kind > screening.OrdinaryPain:
-		why = append(why, v.pain().why)
+		why = append(why, v.pain().Reasons...)
 	case o != nil && o.MayBeFracture(*v.Pain):
 		why = append(why, because("progression.pain-back"))
 	}

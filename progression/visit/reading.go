@@ -14,7 +14,7 @@ import (
 
 // A Summary is what a visit showed, without the sets that are queried.
 type Summary struct {
-	Visit   Visit      // with the sets at base alone
+	Visit   *Visit     // with the sets at base alone, for reading: it may be the log's own
 	Base    units.Mass // per implement, to go on from
 	Reps    int        // of the weakest set
 	Left    units.RIR  // the least that any set left; 0 where not known
@@ -54,11 +54,13 @@ func (v *Visit) Read(asked Trial, t *equipment.Table) (Summary, error) {
 	if t == nil {
 		return Summary{}, field.New("/kit", nil, "a table of what it makes", field.ErrMissing)
 	}
-	r := Summary{Visit: *v, Base: v.Plan.Load.Each(), Finding: v.Plan.Finding != nil}
-	if f := v.Plan.Feel; f != nil { // tells of strength, and nothing of the dose
-		r.Visit.Sets = v.SetsWith(func(m units.Mass) bool { return m != f.Load.Each() })
-		r.Visit.Plan.Sets = max(1, v.Plan.Sets-1)
-		v = &r.Visit
+	r, f := Summary{Base: v.Plan.Load.Each(), Finding: v.Plan.Finding != nil}, v.Plan.Feel
+	if r.Finding || f != nil {
+		v = v.With(v.Sets) // of which some is left out
+	}
+	if r.Visit = v; f != nil { // tells of strength, and nothing of the dose
+		v.Sets = v.SetsWith(func(m units.Mass) bool { return m != f.Load.Each() })
+		v.Plan.Sets = max(1, v.Plan.Sets-1)
 	}
 	if Searches(&v.Plan) {
 		r.findBase(asked, t, v.MayFind())
@@ -66,14 +68,14 @@ func (v *Visit) Read(asked Trial, t *equipment.Table) (Summary, error) {
 		r.Base = min(r.Base, lightest)
 	}
 	if r.Finding { // a first dose, of which nothing was known
-		r.Visit.Plan.Reserve.Least = min(r.Visit.Plan.Reserve.Least, asked.Least)
+		v.Plan.Reserve.Least = min(v.Plan.Reserve.Least, asked.Least)
 	}
-	if len(r.Visit.Sets) > 0 {
-		r.Reps = r.Visit.fewest()
-		r.Left, r.Known = r.Visit.Reserve()
+	if len(v.Sets) > 0 {
+		r.Reps = v.fewest()
+		r.Left, r.Known = v.Reserve()
 	}
 	var err error
-	r.Gates, err = r.Visit.gates()
+	r.Gates, err = v.gates()
 	return r, err
 }
 
@@ -82,7 +84,7 @@ func (v *Visit) Read(asked Trial, t *equipment.Table) (Summary, error) {
 func (v *Visit) MayFind() bool {
 	v = field.OrZero(v)
 	events, err := v.events()
-	return err == nil && max(events.advice, v.pain().advice, v.rangeOfMovement().advice, v.technique().advice) == rule.Raise
+	return err == nil && max(events.Advice, v.pain().Advice, v.rangeOfMovement().Advice, v.Technique().Advice) == rule.Raise
 }
 
 // lightest returns the least load of any set.
@@ -169,16 +171,17 @@ func (v *Visit) ratedLow() bool {
 // Rated as easy where nothing is counted.
 func (r *Summary) BeyondCounting() bool {
 	r = field.OrZero(r)
-	if r.Visit.Plan.Measure == exercise.Repetitions {
+	v := field.OrZero(r.Visit)
+	if v.Plan.Measure == exercise.Repetitions {
 		return r.Known && r.Left > rule.Countable
 	}
-	return len(r.Visit.Sets) > 0 && !slices.ContainsFunc(r.Visit.Sets, func(s setlog.Set) bool { return !ratedEasy(s.Effort) })
+	return len(v.Sets) > 0 && !slices.ContainsFunc(v.Sets, func(s setlog.Set) bool { return !ratedEasy(s.Effort) })
 }
 
 // AllRated reports whether every set was rated on some scale.
 func (r *Summary) AllRated() bool {
-	r = field.OrZero(r)
-	return !slices.ContainsFunc(r.Visit.Sets, func(s setlog.Set) bool { return s.Effort.IsZero() })
+	v := field.OrZero(field.OrZero(r).Visit)
+	return !slices.ContainsFunc(v.Sets, func(s setlog.Set) bool { return s.Effort.IsZero() })
 }
 
 // ratedEasy reports a rating that stands for more in reserve than can be counted, or
