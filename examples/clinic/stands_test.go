@@ -154,6 +154,18 @@ func TestFallBesideLifting(t *testing.T) {
 	w.says(w.step(0, "2027-01-07", "review", "new: fall\nfall_head: no\nfall_out: don't know\n"), "TO BE ASSESSED AGAIN: fall", "not knock on")
 }
 
+// A day whose check stops all stops no week that was begun: nothing new is planned on it.
+func TestWeekOutlastsAStoppedDay(t *testing.T) {
+	w := copied(t, begun(t))
+	asked := recordOf(t, w.folder).Asked
+	w.step(0, "2027-01-04", "check", strings.Replace(sugar, "febrile: no", "febrile: yes", 1)+"7.5 mmol/L\n")
+	w.says(w.step(1, "2027-01-04", "visit", "days: 2027-01-05 2027-01-08\n"), "nothing new is planned on a day whose check stops all", "The check of 2027-01-04 says: meanwhile nothing, on this day. Next: log, from 2027-01-05 on.")
+	if r := recordOf(t, w.folder); len(asked) == 0 || len(r.Asked) != len(asked) {
+		t.Errorf("%d lines of what is asked for, of %d", len(r.Asked), len(asked))
+	}
+	w.step(0, "2027-01-05", "log", calm)
+}
+
 // What happened can be told on any day: before the first day of a phase that was decided
 // ahead, too, at a review or with a new week.
 func TestToldBeforeAPhaseBegins(t *testing.T) {
