@@ -30,7 +30,7 @@ func Facts() iter.Seq[evidence.Fact] { return slices.Values(nextFacts) }
 
 // nextFacts are the choices that [Next] makes between what is published.
 var nextFacts = []evidence.Fact{
-	{ID: told.Refer, Value: "what ended a session, and pain of a kind that the pain model is never used for, is looked at by somebody qualified, and the person assessed anew, before the next dose", Basis: evidence.Design},
+	{ID: told.Refer, Value: "what ended a session, pain of a kind that the pain model is never used for, and any sign that sends to help now or today, is looked at by somebody qualified (at least by whom its way out names, a doctor of what sends to help now or today), and the person assessed anew, before the next dose", Basis: evidence.Design},
 	{ID: told.Medical, Value: "an operation, a fracture, a hospital stay, a fall or a new diagnosis ends the plan; after an assessment it begins anew", Basis: evidence.CommonPractice},
 	{ID: told.Variant, Value: fmt.Sprintf("a visit that speaks for less within %d after another, or nothing lighter left to take: an easier variant, learnt anew and lighter than the last dose, or the exercise is left out", recurring), Basis: evidence.Design},
 	{ID: told.FindOn, Value: fmt.Sprintf("while every set leaves more than %d in reserve the load goes on being looked for, from the heaviest weight that was done so; where that had to wait, afterwards, and with the lightest weight again at the end of the range, after %d calm visits, at one in %d at most", rule.Countable, calmVisits, feelEvery), Basis: evidence.Design, From: []evidence.FactID{told.Reserve}},

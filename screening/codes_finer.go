@@ -89,7 +89,7 @@ var finerTopics = []entry{
 	{code: dizzySpinning, kind: Topic, meaning: "spinning on turning in bed or moving the head", effect: look.avoiding(body.LyingSupine, body.HeadDown), balance: true,
 		from: reported("bppv2017", "a national adaptation of the guideline", "positional vertigo is tested by lying back with the head turned and treated by repositioning; the risk of falling is looked at; seen again within a month")},
 	{code: replacementLimited, kind: Topic, meaning: "replaced joint with limits of the surgeon that are left", effect: ask.with(Limits{LowImpact: true}),
-		from: ours("the surgeon's limits hold as long as the surgeon says so; they come in as a restriction")},
+		from: ours("the surgeon's limits hold as long as the surgeon says so; they come in as a restriction, with who set it and what it binds; until one stands for each replaced joint the surgeon is asked, after that it is told")},
 	{code: pressureUntaken, kind: Topic, meaning: "blood pressure that was to be measured and was not", effect: untakenPressure, balance: true, also: []evidence.FactID{untakenFact},
 		from: ours(fmt.Sprintf("an untaken pressure counts as one above %d/%d mmHg until it is taken", relativeSystolic, relativeDiastolic))},
 	{code: spineNotSeen, kind: Topic, meaning: "osteoporosis, and not known whether a bone of the spine has broken", effect: lookBroken, also: []evidence.FactID{spineCountFact},

@@ -1,6 +1,9 @@
 package screening
 
 import (
+	"slices"
+	"strings"
+
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
@@ -172,7 +175,7 @@ func siteQuestions() []question {
 	return list
 }
 
-// limitedJoint asks the surgeon's limits of who says that some are left.
+// limitedJoint asks the surgeon's limits of who says that some are left, until they are there.
 func (a *assessment) limitedJoint() {
 	if a.p.Answers[replacementLimited] != Yes || !findQuestion(replacementLimited).triggered(a.items) {
 		return
@@ -180,6 +183,25 @@ func (a *assessment) limitedJoint() {
 	if q := findQuestion(askLimit); !a.answered(q) {
 		a.out.ask(askFor(askLimit, replacementLimited))
 	}
-	e := find(replacementLimited)
-	a.out.add(e.finding(plainly), e.effect)
+	e, follows := find(replacementLimited), find(replacementLimited).effect
+	if a.limitsSet() {
+		follows.route = Tell
+	}
+	a.out.add(e.finding(plainly), follows)
+}
+
+// replacedAt are where the joints are of which the surgeon's limits are asked.
+var replacedAt = map[Code]body.Region{"total_knee_replacement": body.Knee, "total_hip_replacement": body.Hip}
+
+// limitsSet reports whether of each replaced joint a limit is in force that binds something
+// and bears a name: words alone bind no dose.
+func (a *assessment) limitsSet() bool {
+	return !slices.ContainsFunc(a.items, func(it item) bool {
+		where, replaced := replacedAt[it.code]
+		return replaced && !slices.ContainsFunc(a.p.Restrictions, func(r Restriction) bool {
+			l := r.limits()
+			binds := len(l.Masses) > 0 || l.Avoid != 0
+			return binds && strings.TrimSpace(r.Author) != "" && (r.Region == where || r.Region == body.WholeBody) && r.inForce(a.p.Day) && r.Day <= a.p.Day
+		})
+	})
 }

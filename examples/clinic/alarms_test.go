@@ -48,6 +48,7 @@ const (
 	calm    = trained + "showed: none\n"
 	asked   = well + "blood_pressure: 130/80\npulse: 66\ntoday: no\n"
 	lately  = "Nobody is known to have looked"
+	looked  = "looked: Doctor M\nlooked_by: the doctor\n"
 )
 
 // What was told at a review and is no event stands until somebody has looked: in the record,
@@ -74,8 +75,8 @@ func TestToldStands(t *testing.T) {
 		// an assessment looks at nobody
 		w.step(0, "2027-01-08", "ask", asked)
 		w.says(w.step(0, "2027-01-08", "review", "new: none\n"), first[0], "Doses none")
-		said := w.step(0, "2027-01-09", "review", "new: none\nlooked: Doctor M\n")
-		w.says(said, "not "+first[0], "not Doses none", "Doctor M", `+ /looked/0: {"who":"Doctor M","day":"2027-01-09"`)
+		said := w.step(0, "2027-01-09", "review", "new: none\n"+looked)
+		w.says(said, "not "+first[0], "not Doses none", "Doctor M", `+ /looked/0: {"who":"Doctor M, the doctor","day":"2027-01-09"`)
 		w.says(w.step(0, "2027-01-09", "show", "", "-for", "doctor"), told, "Doctor M")
 		w.says(w.step(0, "2027-01-09", "list", ""), "not "+lately, "Next: log")
 		w.step(0, "2027-01-12", "log", calm)
@@ -108,7 +109,7 @@ func TestShowedStands(t *testing.T) {
 			doctor := w.step(0, "2027-01-18", "show", "", "-for", "doctor")
 			w.says(doctor, tt.doctor, "on Friday 8 January 2027", "not OVERDUE")
 			w.says(w.step(1, "2027-01-18", "log", ""), tt.lead, "Next: review")
-			look := "new: none\nabsence: no\nlooked: Doctor M\n"
+			look := "new: none\nabsence: no\n" + looked
 			if order == "ask first" {
 				w.step(0, "2027-01-19", "ask", asked)
 				w.says(w.step(0, "2027-01-19", "review", "new: none\nabsence: no\n"), tt.lead, "Doses none")
@@ -215,20 +216,20 @@ func TestStates(t *testing.T) {
 		{"fallen beside lifting", "review ask review log", func(w tryer) {
 			w.step(0, "2027-01-05", "log", calm)
 			w.step(0, "2027-01-07", "review", fmt.Sprintf("new: none\nfall_out: yes\nbeside_%s: 1 days, least 10, fell\n", recordOf(w.T, w.folder).Beside.InForce[0].Track))
-		}, map[string]string{"looked": "Doctor M"}},
-		{"told before the first visit", "review log", func(w tryer) { w.step(0, "2027-01-04", "review", "new: faint\n") }, map[string]string{"looked": "Doctor M"}},
+		}, map[string]string{"looked": "Doctor M", "looked_by": "the doctor"}},
+		{"told before the first visit", "review ask visit week log", func(w tryer) { w.step(0, "2027-01-04", "review", "new: faint\n") }, map[string]string{"looked": "Doctor M", "looked_by": "the doctor"}},
 		{"stopped whole by a sign", "review ask review log", func(w tryer) {
 			begin(w)
 			w.step(0, trial, "log", trained+"showed: chest symptom\n")
-		}, map[string]string{"looked": "Doctor M"}},
+		}, map[string]string{"looked": "Doctor M", "looked_by": "the doctor"}},
 		{"stopped whole by a pain", "review ask review log", func(w tryer) {
 			begin(w)
 			w.step(0, trial, "log", "goblet-squat: 10@9\npain: yes\npain_kind: chest\npain_in: goblet-squat\n")
-		}, map[string]string{"looked": "Doctor M"}},
+		}, map[string]string{"looked": "Doctor M", "looked_by": "the doctor"}},
 		{"told", "review log", func(w tryer) {
 			begin(w)
 			w.step(0, trial, "review", "new: medicine changed\n")
-		}, map[string]string{"looked": "Doctor M"}},
+		}, map[string]string{"looked": "Doctor M", "looked_by": "the doctor"}},
 		{"an event", "ask review log", func(w tryer) {
 			begin(w)
 			w.step(0, trial, "review", "new: hospital stay\n")
@@ -297,7 +298,7 @@ func TestAnySteps(t *testing.T) {
 				_, _, _ = calls("", "-dir", string(w.folder), "-day", day.String(), one[0], "hall", "-yes", "-answers", answers(t, "# invented\n"+one[1]))
 			}
 			t.Logf("seed %d, %s %s: %.60q", seed, day, one[0], one[1])
-			_, at := w.follow(day+units.Day(chance.IntN(2)), map[string]string{"looked": oneOf(chance, "Doctor M", ""), "no_longer": "dyspnoea_rest_or_mild_exertion diabetes_t2"})
+			_, at := w.follow(day+units.Day(chance.IntN(2)), map[string]string{"looked": oneOf(chance, "Doctor M", ""), "looked_by": oneOf(chance, "the doctor", "the physiotherapist"), "no_longer": "dyspnoea_rest_or_mild_exertion diabetes_t2"})
 			w.heeds(at)
 			day = at + 1 + units.Day(chance.IntN(3)+chance.IntN(8)/7*60)
 		}

@@ -10,6 +10,7 @@ import (
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression/programme"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -31,7 +32,8 @@ func (s *session) besides() error {
 	if err != nil {
 		return err
 	}
-	var told []programme.HappeningKind
+	var fell []programme.HappeningKind
+	dizzy := false
 	moved := map[int]beside.Item{}
 	for _, item := range items {
 		at := slices.IndexFunc(s.r.Beside.InForce, func(k beside.Item) bool { return k.Track == item.Track })
@@ -54,8 +56,8 @@ func (s *session) besides() error {
 			if err != nil {
 				return err
 			}
-			for _, t := range h.Troubles {
-				told = append(told, map[beside.Trouble][]programme.HappeningKind{beside.Tumbled: {programme.Fall}, beside.Dizzied: {programme.NewSymptom}}[t]...)
+			if dizzy = dizzy || slices.Contains(h.Troubles, beside.Dizzied); slices.Contains(h.Troubles, beside.Tumbled) {
+				fell = append(fell, programme.Fall)
 			}
 			next = next.Place()
 			if next.Last = s.day; len(h.Troubles) > 0 { // for letters
@@ -69,7 +71,10 @@ func (s *session) besides() error {
 			return err
 		}
 	}
-	if err := s.keepHappened(told...); err != nil {
+	if dizzy {
+		s.keepSigns(screening.Check{}, "dizziness_or_syncope")
+	}
+	if err := s.keepHappened(fell...); err != nil {
 		return err
 	}
 	s.moveOn(moved)

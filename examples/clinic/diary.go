@@ -67,7 +67,7 @@ func (s *session) decided() (units.Day, papers.Visit, error) {
 
 // ofPain asks what a pain was, where and, if nobody told, how much.
 func (s *session) ofPain(pain *screening.Pain, day units.Day) (err error) {
-	if pain.Kind, err = asking.OneOf(s.Desk, "pain_kind", "Of which kind was the pain of "+day.String()+"?", screening.PainKinds(), false); err != nil {
+	if pain.Kind, err = asking.OneOf(s.Desk, "pain_kind", "Of which kind was the pain of "+day.String()+"? \"don't know\" where nobody can tell: it then makes nothing harder.", screening.PainKinds(), false); err != nil {
 		return err
 	}
 	if pain.Site, err = asking.OneOf(s.Desk, "pain_site", "Where?", body.Regions(), false); err != nil || pain.During != nil || pain.NextMorning != nil {

@@ -134,14 +134,15 @@ func (s *session) interview() error {
 	}
 	s.r.Profile = p
 	left := s.keepInterview(talk, known.Was.Day)
-	if talk.Trains() == screening.Yes && kept == nil {
+	signs, err := s.graveSigns()
+	if err != nil {
+		return err
+	}
+	if talk.Trains() == screening.Yes && kept == nil && len(signs) == 0 {
 		c := talk.Check()
 		return s.tell(&c, left)
 	}
-	if err := s.keepSign(); err != nil {
-		return err
-	}
-	if kept != nil {
+	if s.keepSigns(talk.Check(), signs...); kept != nil {
 		s.within(*kept)
 		left = strings.TrimSpace(fmt.Sprintf("The check of %s stays as it is: what it found holds for that day, and nothing of the day was asked again. %s", s.day, left))
 	}
@@ -156,20 +157,28 @@ func (s *session) ofToday() *screening.Check {
 	return nil
 }
 
-// keepSign keeps that the assessment heard of a sign that sends to help now or today, where
-// no check does: the next assessment takes its place, and nobody would have looked.
-func (s *session) keepSign() error {
+// graveSigns are those that the assessment heard of and that send to help now or today.
+func (s *session) graveSigns() (list []screening.Code, err error) {
 	o, err := s.r.Screening(s.day)
-	if err != nil {
-		return err
+	for _, code := range slices.Concat(s.r.Profile.Symptoms.Present, s.r.Profile.RedFlags.Present) {
+		if slices.ContainsFunc(o.Findings, func(f screening.Finding) bool { return f.Code == code && f.Route >= screening.SameDay }) {
+			list = append(list, code)
+		}
 	}
-	told := slices.Concat(s.r.Profile.Symptoms.Present, s.r.Profile.RedFlags.Present)
-	if !slices.ContainsFunc(o.Findings, func(f screening.Finding) bool {
-		return f.Route >= screening.SameDay && slices.Contains(told, f.Code)
-	}) {
-		return nil
+	return list, err
+}
+
+// keepSigns keeps such signs in a check of the day or, where one is kept already, beside it:
+// the next assessment takes the place of this one, and nobody would have looked.
+func (s *session) keepSigns(c screening.Check, signs ...screening.Code) {
+	switch kept := s.ofToday(); {
+	case len(signs) == 0:
+	case kept == nil:
+		c.Day, c.Setting, c.New = s.day, s.r.Profile.Setting, screening.AskedFor(signs...)
+		s.r.Checks = append(s.r.Checks, c)
+	case slices.ContainsFunc(signs, func(c screening.Code) bool { return !slices.Contains(kept.New.Present, c) }):
+		s.r.Happened = append(s.r.Happened, programme.Happening{Kind: programme.NewSymptom, Day: s.day, Unassessed: screening.No})
 	}
-	return s.keepHappened(programme.NewSymptom)
 }
 
 // within holds the assessment to no more company than a check of the day has.
@@ -205,15 +214,11 @@ func check(s *session) error {
 // treatFirst is a low that is treated and then measured again.
 const treatFirst screening.Code = "glucose_52_69_treat_first"
 
-func (s *session) keptAlready() error {
-	return fmt.Errorf("a check of %s is kept already: a record keeps one a day, and what was found holds for that day; only sugar that is treated is measured again, with check", s.day)
-}
-
 // measureAgain asks what the meter shows after a low was treated, before the session. Both
 // readings are kept.
 func (s *session) measureAgain(c screening.Check) error {
 	if !slices.Contains(screening.SessionDay(c, screening.Profile{}).Reasons, treatFirst) || lastVisit(*s.r) >= s.day {
-		return s.keptAlready()
+		return fmt.Errorf("a check of %s is kept already: a record keeps one a day, and what was found holds for that day; only sugar that is treated is measured again, with check", s.day)
 	}
 	err := s.Ask("glucose_again", "The sugar was low. What does the meter show now, a quarter of an hour after something sweet?", `with its unit, such as "98 mg/dL" or "5.4 mmol/L"`, func(answer string) (err error) {
 		c.GlucoseAgain, err = screening.ParseGlucose(answer)

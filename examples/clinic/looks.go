@@ -9,6 +9,10 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/beside"
+	"example.org/posology/examples/internal/asking"
+	"example.org/posology/examples/internal/page"
+	"example.org/posology/examples/internal/papers"
+	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/screening/function"
 	"example.org/posology/units/evidence"
@@ -151,4 +155,21 @@ func (s *session) looker(key, text string) (string, error) {
 		return "", err
 	}
 	return s.who(key, "Who was it?", "a name; without one it stands")
+}
+
+// lookedAt asks who has looked at what stands, and what they are, and keeps a look that counts for all that is
+// open; else it says whose does.
+func (s *session) lookedAt(stands []record.Alarm) error {
+	who, err := s.looker("looked", papers.Alarms(stands))
+	if err != nil || who == "" {
+		return err
+	}
+	by, err := asking.OneOf(s.Desk, "looked_by", "What are they?", screening.Lifters(), false)
+	if i := slices.IndexFunc(stands, func(a record.Alarm) bool { return a.Open && !a.Counts(by) }); i >= 0 {
+		page.Wrap(s.said, "", fmt.Sprintf("The look of %s is not kept, and it stands: it takes %s.", who, stands[i].Who))
+		return err
+	}
+	seen := dose.Observation{Who: who + ", " + by.String(), Day: s.day}
+	s.r.Looked = append(s.r.Looked, record.Look{Observation: seen, Visits: len(s.r.Visits), Happened: len(s.r.Happened), Practised: len(s.r.Practised), Checks: len(s.r.Checks)})
+	return err
 }

@@ -143,7 +143,7 @@ func TestCheck(t *testing.T) {
 	// What nobody has looked at yet holds the decision; an event ends the plan.
 	for _, tt := range []struct{ answers, want string }{
 		{"new: injury\n", "TO BE LOOKED AT FIRST: injury"}, {"new: fall\n", "TO BE ASSESSED AGAIN: fall"},
-		{"new: injury\nlooked: Physiotherapist E\n", "RECORD OF A REVIEW"},
+		{"new: injury\nlooked: Physiotherapist E\nlooked_by: the physiotherapist\n", "RECORD OF A REVIEW"},
 	} {
 		if status, out, errs := calls("", "-dir", string(f), "review", "hall", "-day", "2027-01-09", "-answers", answers(t, tt.answers)); status != 0 || errs != "" || !strings.Contains(out, tt.want) {
 			t.Errorf("%q: %d, %s\n%s", tt.answers, status, errs, out)

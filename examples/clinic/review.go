@@ -7,14 +7,12 @@ import (
 	"slices"
 	"time"
 
-	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/week"
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/page"
-	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
@@ -55,12 +53,8 @@ func (s *session) happened() (programme.Standing, error) {
 		return 0, err
 	}
 	if len(stands) > 0 && stands[0].Open {
-		who, err := s.looker("looked", papers.Alarms(stands))
-		if err != nil {
+		if err := s.lookedAt(stands); err != nil {
 			return 0, err
-		}
-		if who != "" {
-			s.r.Looked = append(s.r.Looked, record.Look{Observation: dose.Observation{Who: who, Day: s.day}, Visits: len(s.r.Visits), Happened: len(s.r.Happened), Checks: len(s.r.Checks)})
 		}
 	}
 	switch {

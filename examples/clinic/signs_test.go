@@ -22,20 +22,41 @@ func TestCheckOutlastsAnAssessment(t *testing.T) {
 	w.step(0, "2027-01-05", "ask", asked)
 	w.step(0, "2027-01-06", "ask", asked)
 	w.says(w.step(0, "2027-01-06", "list", ""), "TO BE SEEN TODAY: ache", lately, "Next: review")
-	w.step(0, "2027-01-06", "review", "new: none\nlooked: Doctor M\n")
+	w.step(0, "2027-01-06", "review", "new: none\n"+looked)
 	w.says(w.step(0, "2027-01-06", "list", ""), "not TO BE SEEN TODAY", "not "+lately)
 }
 
-// What an assessment heard and sent to be seen today stands, whatever the next one hears,
-// until somebody has looked.
+// What an assessment heard and sent to be seen today stands as a sign of a check does, on a day
+// of training, on another, and beside a check that knew nothing of it: whatever the next one
+// hears, until somebody has looked and an assessment of a later day has followed.
 func TestSignOfAnAssessmentStands(t *testing.T) {
-	w := copied(t, begun(t))
-	w.step(0, "2027-01-05", "ask", "symptoms: ischaemic_chest_neck_jaw_arm_pain\nblood_pressure: 130/80\npulse: 66\ntoday: no\n")
-	w.step(0, "2027-01-06", "ask", asked+"no_longer: ischaemic_chest_neck_jaw_arm_pain\n")
-	if r := recordOf(t, w.folder); len(r.Happened) != 1 || r.Profile.Symptoms.Of("ischaemic_chest_neck_jaw_arm_pain") != screening.No {
-		t.Fatalf("%+v", r.Happened)
+	const ache, sign = "ischaemic_chest_neck_jaw_arm_pain", "TO BE SEEN TODAY: ache"
+	from := begun(t)
+	for _, tt := range []struct{ what, check, lines, want string }{
+		{"another day", "", "symptoms: " + ache + "\nblood_pressure: 130/80\npulse: 66\ntoday: no\n", sign},
+		{"a day of training", "", "signs: none\nsymptoms: " + ache + "\nmore_signs: none\ntoday: yes\nblood_pressure: 130/80\npulse: 66\nhurt: no\nfebrile: no\n", sign},
+		{"an emergency", "", "signs: stroke_signs\n", "CALL FOR HELP NOW"},
+		{"beside a check", well + "blood_pressure: 130/80\npulse: 66\ntoday: yes\nhurt: no\nfebrile: no\n", "symptoms: " + ache + "\nblood_pressure: 130/80\npulse: 66\n", "TO BE SEEN TODAY: new symptom"},
+	} {
+		w := copied(t, from)
+		if tt.check != "" {
+			w.step(0, "2027-01-05", "check", tt.check)
+		}
+		w.step(0, "2027-01-05", "ask", tt.lines)
+		w.step(0, "2027-01-06", "ask", asked+"no_longer: "+ache+" stroke_signs\n")
+		if r := recordOf(t, w.folder); r.Profile.Symptoms.Of(ache) != screening.No || r.Profile.RedFlags.Of("stroke_signs") != screening.No || len(r.Checks) != 1 {
+			t.Fatalf("%s: %+v", tt.what, r.Profile)
+		}
+		w.says(w.step(0, "2027-01-06", "list", ""), tt.want, lately)
+		one := copied(t, w.folder)
+		one.step(0, "2027-01-07", "review", "new: none\n"+looked)
+		one.says(one.step(0, "2027-01-07", "list", ""), "not "+lately) // and the assessment was of a later day
+		w = copied(t, from)
+		if tt.check != "" {
+			w.step(0, "2027-01-05", "check", tt.check)
+		}
+		w.step(0, "2027-01-05", "ask", tt.lines)
+		w.step(0, "2027-01-06", "review", "new: none\n"+looked)
+		w.says(w.step(0, "2027-01-06", "list", ""), "not "+lately, "What came up on Tuesday 5 January 2027 was looked at by Doctor M", "Next: ask")
 	}
-	w.says(w.step(0, "2027-01-06", "list", ""), "new symptom", lately)
-	w.step(0, "2027-01-06", "review", "new: none\nlooked: Doctor M\n")
-	w.says(w.step(0, "2027-01-06", "list", ""), "not "+lately)
 }

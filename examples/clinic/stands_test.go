@@ -24,7 +24,7 @@ func TestNobodyHasLooked(t *testing.T) {
 	for _, who := range []string{"no", "No.", "nobody", "not yet", "myself", "none", "don't know",
 		"nobody yet", "no doctor", "ask later", "himself", "the client", "will ask Doctor K tomorrow", "Not Doctor K", "?", "12", "Doctor M\nlooked_at: no"} {
 		w := copied(t, base.folder)
-		w.says(w.step(0, "2027-01-09", "review", "new: none\nlooked: "+who+"\n"), "Doses none")
+		w.says(w.step(0, "2027-01-09", "review", "new: none\nlooked_by: the doctor\nlooked: "+who+"\n"), "Doses none")
 		w.says(w.step(0, "2027-01-09", "list", ""), lately)
 		if r := recordOf(t, w.folder); len(r.Looked) > 0 {
 			t.Errorf("%s: looked at by %+v", who, r.Looked)
@@ -32,13 +32,15 @@ func TestNobodyHasLooked(t *testing.T) {
 	}
 }
 
-// Whoever types is asked first whether somebody has looked, and by yes who it was.
+// Whoever types is asked first whether somebody has looked, by yes who it was, and what they
+// are: of whom screening does not name for what stands no look is kept, and it says who it takes.
 func TestLookedIsAsked(t *testing.T) {
 	base := copied(t, begun(t))
 	base.step(0, "2027-01-05", "log", calm)
 	base.step(0, "2027-01-06", "review", "new: none\n")
 	base.step(0, "2027-01-08", "log", trained+"showed: chest symptom\n")
-	for lines, want := range map[string]string{"no\n": "", "\n": "", "Doctor K\nno\n": "", "yes\nnobody yet\n": "", "yes\nDoctor K\n": "Doctor K", "y\nthe GP, doctor K\n": "the GP, doctor K"} {
+	for lines, want := range map[string]string{"no\n": "", "\n": "", "Doctor K\nno\n": "", "yes\nnobody yet\n": "", "yes\nDoctor K\nthe doctor\n": "Doctor K, the doctor", "y\nthe GP, doctor K\n3\n": "the GP, doctor K, the doctor",
+		"yes\nAmbulance\nthe emergency services\n": "Ambulance, the emergency services", "yes\nDoctor K\n\n": "", "yes\nDoctor K\nthe person\n": "", "yes\nPhysiotherapist H\nthe physiotherapist\n": ""} {
 		w := copied(t, base.folder)
 		said, r := typedIn(t, w.folder, "review", "2027-01-09", "none\n"+lines+strings.Repeat("\n", 30))
 		who := ""
@@ -47,6 +49,9 @@ func TestLookedIsAsked(t *testing.T) {
 		}
 		if who != want || !strings.Contains(said, "Has somebody looked at it since") {
 			t.Errorf("%q: looked at by %q, not %q\n%s", lines, who, want, said)
+		}
+		if asked := strings.Contains(said, "What are they?"); asked && (want == "") != strings.Contains(strings.Join(strings.Fields(said), " "), "is not kept, and it stands: it takes the doctor") {
+			t.Errorf("%q: not said whose look it takes\n%s", lines, said)
 		}
 	}
 }
@@ -89,7 +94,7 @@ func TestClearanceFromBeforeASign(t *testing.T) {
 		t.Fatalf("%v: %+v", err, o.Clearances)
 	}
 	step(0, "2027-01-08", "log", trained+"showed: chest symptom\n")
-	step(0, "2027-01-09", "review", "new: none\nlooked: Doctor M\n")
+	step(0, "2027-01-09", "review", "new: none\n"+looked)
 	tryer{t, f}.says(step(0, "2027-01-10", "ask", asked), "Clearance by Dr K of 2026-12-10 not counted: what showed or hurt at the visit on 2027-01-08 has ended it")
 	said := step(0, "2027-01-10", "review", "new: none\n", "-for", "doctor")
 	tryer{t, f}.says(said, "Agreement by Dr K of 2026-12-10 does not count: what showed or hurt at the visit on", "has ended it", "not in force until")
@@ -107,7 +112,7 @@ func TestFallBesideLifting(t *testing.T) {
 		want     []string
 	}{
 		{"fell", "", []string{"TO BE ASSESSED AGAIN: fall, on Thursday 7 January 2027"}},
-		{"dizzy", "", []string{"TO BE LOOKED AT FIRST: new symptom, on Thursday 7 January 2027"}},
+		{"dizzy", "", []string{"TO BE SEEN TODAY: dizzy spells or blackouts, on Thursday 7 January 2027"}},
 		{"fell, dizzy", "fall_head: yes\n", []string{"TO BE SEEN TODAY: knock on the head", "TO BE ASSESSED AGAIN: fall"}},
 		{"fell", "fall_out: yes\n", []string{"TO BE SEEN TODAY: faint"}},
 		{"nearly fell", "", nil},
@@ -122,6 +127,18 @@ func TestFallBesideLifting(t *testing.T) {
 			w.says(said, tt.want...)
 			w.says(said, "not nothing in what was recorded")
 		}
+		if tt.happened == "dizzy" { // as at a visit: a look alone, or an assessment alone, frees nobody
+			w.step(0, "2027-01-08", "ask", asked)
+			w.says(w.step(0, "2027-01-08", "list", ""), tt.want[0], "Next: review")
+			w.step(0, "2027-01-08", "review", "new: none\n"+looked)
+			w.says(w.step(0, "2027-01-08", "list", ""), "not "+lately, "Next: log")
+			w = copied(t, from)
+			w.step(0, "2027-01-05", "log", calm)
+			w.step(0, "2027-01-07", "check", well+"blood_pressure: 130/80\npulse: 66\ntoday: yes\nhurt: no\nfebrile: no\n")
+			w.step(0, "2027-01-07", "review", fmt.Sprintf("new: none\nbeside_%s: 1 days, least 10, dizzy\n", track))
+			w.step(0, "2027-01-08", "review", "new: none\n"+looked)
+			w.says(w.step(0, "2027-01-08", "list", ""), "What came up on Thursday 7 January 2027 was looked at by Doctor M, the doctor", "Next: ask")
+		}
 		if tt.more != "" {
 			w.says(w.step(0, "2027-01-07", "show", "", "-for", "client"), "o exercise until somebody has looked")
 		}
@@ -135,6 +152,18 @@ func TestFallBesideLifting(t *testing.T) {
 	w = copied(t, from)
 	w.step(0, "2027-01-05", "log", calm)
 	w.says(w.step(0, "2027-01-07", "review", "new: fall\nfall_head: no\nfall_out: don't know\n"), "TO BE ASSESSED AGAIN: fall", "not knock on")
+}
+
+// A day whose check stops all stops no week that was begun: nothing new is planned on it.
+func TestWeekOutlastsAStoppedDay(t *testing.T) {
+	w := copied(t, begun(t))
+	asked := recordOf(t, w.folder).Asked
+	w.step(0, "2027-01-04", "check", strings.Replace(sugar, "febrile: no", "febrile: yes", 1)+"7.5 mmol/L\n")
+	w.says(w.step(1, "2027-01-04", "visit", "days: 2027-01-05 2027-01-08\n"), "nothing new is planned on a day whose check stops all", "The check of 2027-01-04 says: meanwhile nothing, on this day. Next: log, from 2027-01-05 on.")
+	if r := recordOf(t, w.folder); len(asked) == 0 || len(r.Asked) != len(asked) {
+		t.Errorf("%d lines of what is asked for, of %d", len(r.Asked), len(asked))
+	}
+	w.step(0, "2027-01-05", "log", calm)
 }
 
 // What happened can be told on any day: before the first day of a phase that was decided

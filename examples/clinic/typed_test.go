@@ -1,6 +1,8 @@
 package main
 
 import (
+	"os"
+	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
@@ -8,6 +10,7 @@ import (
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression/record"
+	"example.org/posology/screening"
 	"example.org/posology/screening/function"
 	"example.org/posology/units"
 )
@@ -96,6 +99,27 @@ func TestBodyMassIsAskedAbout(t *testing.T) {
 		}
 		if p, err = f.Read("hall"); err != nil || p.Record.BodyMass != want || strings.Contains(out, "is left out") != (want == 0) {
 			t.Errorf("%q: %v, %v\n%s", text, p.Record.BodyMass, err, out)
+		}
+	}
+}
+
+// A pain of which nobody can tell the kind can be logged, typed or from a file, and in a diary: it is kept as one of
+// no known kind, which makes nothing harder, as one that the pain model is not for.
+func TestPainOfNoKnownKind(t *testing.T) {
+	from := begun(t)
+	for kind, want := range map[string]screening.PainKind{"ordinary": screening.OrdinaryPain, "don't know": 0, "not sure": 0} {
+		w := copied(t, from)
+		w.step(0, "2027-01-05", "log", "goblet-squat: all@6\nshowed: none\npain: yes\npain_kind: "+kind+"\npain_site: knee\npain_during: 1\n")
+		file := filepath.Join(t.TempDir(), "diary.csv")
+		if err := os.WriteFile(file, []byte("day,row,weight,done,more\n2027-01-08,1,,10,4\n2027-01-08,pain,,1,\n"), 0o600); err != nil {
+			t.Fatal(err)
+		}
+		w.step(0, "2027-01-06", "review", "new: none\n")
+		w.step(0, "2027-01-09", "log", "pain_kind: "+kind+"\npain_site: knee\n", "-diary", file)
+		for _, v := range recordOf(t, w.folder).Visits {
+			if v.Pain == nil || v.Pain.Kind != want {
+				t.Errorf("%q, %s: %+v", kind, v.Day, v.Pain)
+			}
 		}
 	}
 }

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"os"
@@ -20,6 +21,9 @@ func firstVisit(s *session) error {
 	r := s.r
 	if len(r.Visits) > 0 {
 		return errors.New("the first visit is over: week, log and review go on")
+	}
+	if _, now, err := s.stricter(); err != nil || len(r.Asked) > 0 && s.unheard() != nil && now.Meanwhile == screening.Nothing {
+		return cmp.Or(err, fmt.Errorf("nothing new is planned on a day whose check stops all: what was begun stays. %s", s.due()))
 	}
 	if r.Kit.Equal(equipment.Kit{}) {
 		if err := s.kit("Which weights are there?", true); err != nil {

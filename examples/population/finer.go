@@ -40,7 +40,7 @@ func (d drawing) finely(p *screening.Profile, age, burden float64) {
 	asked := yesNo()
 	for _, s := range rates.Splits {
 		answer := d.yes(s.Known, s.Yes)
-		if slices.Contains(asked, s.Question) && has(everything(*p), s.Of...) {
+		if slices.Contains(asked, s.Question) && has(screening.AskedFor(slices.Concat(p.Symptoms.Present, p.RedFlags.Present, p.Conditions.Present)...), s.Of...) {
 			p.Answers[s.Question] = answer
 		}
 	}
@@ -80,11 +80,6 @@ func (d drawing) add(list *screening.Checklist, rates []rate, sex body.Sex, age,
 			list.Present = append(list.Present, code)
 		}
 	}
-}
-
-// everything is all that is present, as one list.
-func everything(p screening.Profile) screening.Checklist {
-	return screening.AskedFor(slices.Concat(p.Symptoms.Present, p.RedFlags.Present, p.Conditions.Present)...)
 }
 
 // yesNo lists the questions that screening knows of.

@@ -24,15 +24,18 @@ type Look struct {
 }
 
 // An Alarm is what stands against training: what showed or hurt at a visit so that somebody
-// else has to look, or was told in a day's check and sends to help now or today, until somebody
-// has looked and the person was assessed anew; an event that ends the plan, until an assessment
-// has heard of it; or what else was told, until somebody has looked. Who fell or was dizzy at
-// the work beside lifting has told of a fall or a new symptom, which an assessment of a later
-// day has heard of.
+// else has to look, or a sign that sends to help now or today, such as a faint, and was told in a
+// day's check, in [Record.Happened] or as dizziness at the work beside lifting, until somebody
+// has looked and the person was assessed anew, on a later day; an event that ends the plan, a
+// fall at that work too, until an assessment has heard of it, or follows a look; or what else was
+// told, until somebody has looked.
 type Alarm struct {
 	Day  units.Day               `json:"day"`           // of the visit, or of what was told
 	Told programme.HappeningKind `json:"told,omitzero"` // not given: it was at a visit, or in a check
 	Open bool                    `json:"open,omitzero"` // somebody has to look, and nobody is known to have
+	// Who has to look at least, where it is open: whom screening names as the way out of it, a doctor of what sends
+	// to help now or today, else a physiotherapist. See [Alarm.Counts].
+	Who screening.Lifter `json:"who,omitzero"`
 	// Route is the strictest that screening has for it: ask first, where it has none.
 	Route    screening.Route   `json:"route"`
 	Reasons  []evidence.Reason `json:"reasons"`            // first what to do now
@@ -55,7 +58,7 @@ func (r Record) Alarms(day units.Day) ([]Alarm, error) {
 
 // stands returns what stands, and what follows from all that was told.
 func (r Record) stands(day units.Day) (list []Alarm, told []programme.HappeningAnswer, err error) {
-	if len(r.Happened) == 0 && !slices.ContainsFunc(r.Visits, TrainingDay.told) && !slices.ContainsFunc(r.Checks, func(c screening.Check) bool { return len(c.Events) > 0 || tellsSign(c) }) && !slices.ContainsFunc(r.Practised, func(p beside.Practised) bool { return len(fellAt(p)) > 0 }) {
+	if len(r.Happened) == 0 && !slices.ContainsFunc(r.Visits, TrainingDay.told) && !slices.ContainsFunc(r.Checks, func(c screening.Check) bool { return len(c.Events) > 0 || tellsSign(c) }) && !slices.ContainsFunc(r.Practised, fell) {
 		return nil, nil, nil // as nearly always
 	}
 	_, o, err := r.screened(day)
@@ -80,23 +83,28 @@ func (r Record) stands(day units.Day) (list []Alarm, told []programme.HappeningA
 		return nil, nil, err
 	}
 	for i, h := range report.Happenings {
-		if h.Standing < programme.ReviewBefore || heard[i].beside && h.Day < o.Day {
-			continue
-		}
 		s := Alarm{Day: h.Day, Told: h.Kind, Open: h.Standing == programme.ReviewBefore, Route: screening.AskFirst, Reasons: h.Reasons}
 		switch code, event := h.Kind.Code(); {
+		case heard[i].sign != "":
+			s.stands(heard[i], o)
+			if by := heard[i].Reviewed; by.Made() && cmp.Or(h.Day, by.Day) < o.Day {
+				continue
+			}
+		case h.Standing < programme.ReviewBefore:
+			continue
 		case event:
 			s.add(screening.Check{New: screening.AskedFor(), Events: []screening.Event{{Code: code, Day: o.Day}}}, o, code)
-		case h.Kind == programme.Faint:
-			s.add(screening.Check{New: screening.AskedFor(blackout)}, o, blackout)
 		case h.Kind == programme.HeadKnock:
-			s.Route = screening.SameDay
-		case h.Kind == programme.NewSymptom && heard[i].beside:
-			if d, grave := dizzied(h.Day, o); grave {
-				s.Route, s.Reasons = d.Route, append(d.Reasons, s.Reasons...)
-			}
+			s.Route, s.Who = screening.SameDay, screening.TheDoctor
 		}
 		list = append(list, s)
+	}
+	for i := range list {
+		if s := &list[i]; s.Open {
+			s.Who = max(s.Who, screening.ThePhysio) // whoever is responsible, where no way out is named
+		} else {
+			s.Who = 0
+		}
 	}
 	slices.SortStableFunc(list, func(a, b Alarm) int {
 		if a.Open == b.Open {
@@ -110,7 +118,7 @@ func (r Record) stands(day units.Day) (list []Alarm, told []programme.HappeningA
 // told is what was told up to a day, of work beside lifting too, with who has looked at it;
 // without the events that the assessment has heard of.
 func (r Record) told(assessed, day units.Day) (list []telling) {
-	add := func(h programme.Happening, isBeside bool, saw func(Look) bool) {
+	add := func(h programme.Happening, sign screening.Code, saw func(Look) bool) {
 		e, event := h.Event()
 		if h.Day > day || event && slices.Contains(r.Profile.Events, e) {
 			return
@@ -119,37 +127,52 @@ func (r Record) told(assessed, day units.Day) (list []telling) {
 		if !event || !h.Reviewed.Made() {
 			h.Unassessed = screening.Yes // an assessment does not look for somebody
 		}
-		list = append(list, telling{h, isBeside})
+		list = append(list, telling{h, sign})
 	}
 	for i, h := range r.Happened {
-		add(h, false, func(l Look) bool { return i < l.Happened })
+		add(h, signOf(h), func(l Look) bool { return i < l.Happened })
 	}
 	for i, p := range r.Practised {
-		for _, kind := range fellAt(p) {
-			add(programme.Happening{Kind: kind, Day: p.Day}, true, func(l Look) bool { return i < l.Practised })
+		saw := func(l Look) bool { return i < l.Practised }
+		if slices.Contains(p.Troubles, beside.Tumbled) {
+			add(programme.Happening{Kind: programme.Fall, Day: p.Day}, "", saw)
+		}
+		if slices.Contains(p.Troubles, beside.Dizzied) {
+			add(programme.Happening{Kind: programme.NewSymptom, Day: p.Day}, blackout, saw)
 		}
 	}
 	for _, h := range r.ended(assessed, day) {
-		list = append(list, telling{h, false})
+		list = append(list, telling{h, ""})
 	}
 	return list
 }
 
-// A telling is what was told, of work beside lifting or not.
+// A telling is what was told, and which sign that sends to help now or today it is, if it is one.
 type telling struct {
 	programme.Happening
-	beside bool
+	sign screening.Code
 }
 
-// fellAt is what work beside lifting tells: a fall, and a new symptom of who was dizzy.
-func fellAt(p beside.Practised) (kinds []programme.HappeningKind) {
-	if slices.Contains(p.Troubles, beside.Tumbled) {
-		kinds = append(kinds, programme.Fall)
+// Signs that are told beside those of visits and checks.
+const (
+	blackout screening.Code = "dizziness_or_syncope" // what a faint is among symptoms
+	someSign screening.Code = "sign"                 // one that is not kept
+)
+
+// signOf is the sign that what was told between assessments is, if it is one.
+func signOf(h programme.Happening) screening.Code {
+	switch {
+	case h.Kind == programme.Faint:
+		return blackout
+	case h.Kind == programme.NewSymptom && h.Unassessed == screening.No:
+		return someSign
 	}
-	if slices.Contains(p.Troubles, beside.Dizzied) {
-		kinds = append(kinds, programme.NewSymptom)
-	}
-	return kinds
+	return ""
+}
+
+// fell reports a fall or dizziness at work beside lifting.
+func fell(p beside.Practised) bool {
+	return slices.Contains(p.Troubles, beside.Tumbled) || slices.Contains(p.Troubles, beside.Dizzied)
 }
 
 // ended are the events of checks up to a day that the assessment has not heard of.
@@ -169,9 +192,6 @@ func (r Record) ended(assessed, day units.Day) (list []programme.Happening) {
 	}
 	return list
 }
-
-// blackout is what a faint is among symptoms.
-const blackout screening.Code = "dizziness_or_syncope"
 
 // lookAt returns the first look that saw something; none where nobody has.
 func (r Record) lookAt(saw func(Look) bool) dose.Observation {
@@ -207,7 +227,9 @@ func (s *Alarm) showed(v TrainingDay, o screening.Outcome) bool {
 		s.Reasons = append(s.Reasons, why...)
 		if n.Moment != nil {
 			d, _ := screening.During(*n.Moment) // the record is valid
-			s.Route = max(s.Route, d.Route)
+			for _, f := range d.Findings {
+				s.goes(f)
+			}
 		}
 		if n.Pain != nil {
 			s.add(screening.Check{Pain: n.Pain, New: screening.AskedFor()}, o, screening.PainModel(*n.Pain).Reasons...)
@@ -229,7 +251,7 @@ func (s *Alarm) add(c screening.Check, o screening.Outcome, codes ...screening.C
 	}
 	for _, f := range out.Findings {
 		if slices.Contains(codes, f.Code) {
-			s.Route = max(s.Route, f.Route)
+			s.goes(f)
 		}
 	}
 }

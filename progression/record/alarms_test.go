@@ -57,8 +57,11 @@ func TestAlarms(t *testing.T) {
 		{"pain as from a fracture of the spine", hurts(screening.SpinePain), screening.SameDay, true},
 		{"pain of the bones", hurts(screening.BonePain), screening.SameDay, true},
 		{"a hot joint", hurts(screening.HotJointPain), screening.SameDay, true},
-		{"a faint", told(programme.Faint), screening.SameDay, false},
+		{"a faint", told(programme.Faint), screening.SameDay, true},
 		{"a new symptom", told(programme.NewSymptom), screening.AskFirst, false},
+		{"a new symptom that an assessment sent to be seen today", func(r *record.Record) {
+			r.Happened = []programme.Happening{{Kind: programme.NewSymptom, Day: last, Unassessed: screening.No}}
+		}, screening.SameDay, true},
 		{"an injury", told(programme.Injury), screening.AskFirst, false},
 		{"a flare of pain", told(programme.PainFlare), screening.AskFirst, false},
 		{"another medicine", told(programme.MedicineChanged), screening.AskFirst, false},
@@ -112,7 +115,7 @@ func TestNothingIsPlannedWhileSomethingStands(t *testing.T) {
 	r := read(t, review)
 	day := r.Visits[len(r.Visits)-1].Day + 3
 	for looked := range 2 {
-		r.Happened = []programme.Happening{{Kind: programme.Faint, Day: day - 1}}
+		r.Happened = []programme.Happening{{Kind: programme.HeadKnock, Day: day - 1}}
 		if looked > 0 {
 			r.Looked = []record.Look{{Observation: dose.Observation{Who: "Doctor M", Day: day}, Visits: len(r.Visits), Happened: 1}}
 		}
@@ -132,7 +135,7 @@ func TestNothingIsPlannedWhileSomethingStands(t *testing.T) {
 		if p, err := hurt.Start(day); err != nil || p.Week != nil || (p.Screening.Route == screening.Emergency) != (looked == 0) {
 			t.Errorf("chest pain, looked %d: %v, %v", looked, err, p.Screening.Route)
 		}
-		if looked == 0 && (p.Stop.Constraint.Code != "progression.happened-faint" || none.Constraint.Code != p.Stop.Constraint.Code || !errors.Is(err, dose.ErrNoDose)) {
+		if looked == 0 && (p.Stop.Constraint.Code != "progression.happened-head" || none.Constraint.Code != p.Stop.Constraint.Code || !errors.Is(err, dose.ErrNoDose)) {
 			t.Errorf("%+v, %v", p.Stop, err)
 		}
 	}
@@ -195,7 +198,9 @@ func TestAlarmsOfADay(t *testing.T) {
 		{"told today", day, "same day open", []func(*record.Record){told(programme.Faint)}},
 		{"told before an assessment to come", day, "same day open", []func(*record.Record){told(programme.Faint), assessed(day + 1)}},
 		{"told, to be looked at tomorrow", day, "same day open", []func(*record.Record){told(programme.Faint), look(day+1, 1)}},
-		{"told, looked at today", day, "", []func(*record.Record){told(programme.Faint), look(day, 1)}},
+		{"told, looked at today", day, "same day", []func(*record.Record){told(programme.Faint), look(day, 1)}},
+		{"and assessed later", day + 1, "", []func(*record.Record){told(programme.Faint), look(day, 1), assessed(day + 1)}},
+		{"what is no sign, looked at today", day, "", []func(*record.Record){told(programme.HeadKnock), look(day, 1)}},
 		{"told since a look", day, "same day open", []func(*record.Record){told(programme.Faint), look(day, 0)}},
 		{"the gravest first", day, "same day open, ask first open", []func(*record.Record){told(programme.Injury, programme.Faint)}},
 		{"the gravest stays", day, "same day open, ask first open", []func(*record.Record){told(programme.Faint, programme.Injury)}},
@@ -331,7 +336,7 @@ func TestAlarmsReplay(t *testing.T) {
 		r.Entries = append(r.Entries, entry)
 	}
 	decide()
-	r.Happened = []programme.Happening{{Kind: programme.Faint, Day: day}}
+	r.Happened = []programme.Happening{{Kind: programme.HeadKnock, Day: day}}
 	decide()
 	r.Looked = []record.Look{{Observation: dose.Observation{Who: "Doctor M", Day: day}, Visits: len(r.Visits), Happened: 1}}
 	decide()

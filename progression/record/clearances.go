@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"example.org/posology/dose"
-	"example.org/posology/progression/programme"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -40,8 +39,9 @@ func (e ending) why() string {
 }
 
 // endings are what happened up to a day and ends clearances: a sign or pain at a visit or in
-// a check that sends to help now or today, a faint, dizziness at the work beside lifting, and
-// the events that the assessment has not heard of; those that it has are screening's.
+// a check that sends to help now or today, a faint, dizziness at the work beside lifting, a sign
+// that an assessment heard of, and the events that the assessment has not heard of; those that
+// it has are screening's.
 func (r Record) endings(o screening.Outcome, day units.Day) (list []ending) {
 	for i, v := range r.Visits {
 		s := Alarm{Day: v.Day}
@@ -58,7 +58,7 @@ func (r Record) endings(o screening.Outcome, day units.Day) (list []ending) {
 		}
 	}
 	for _, h := range r.told(o.Day, day) {
-		if _, event := h.Kind.Code(); event || h.Kind == programme.Faint || h.Kind == programme.NewSymptom && h.beside {
+		if _, event := h.Kind.Code(); event || h.sign != "" {
 			list = append(list, ending{h.Day, "the " + h.Kind.String(), h.Reviewed})
 		}
 	}
@@ -95,8 +95,8 @@ next:
 
 // Screening returns the outcome of the assessment as it counts on a day: clearances from
 // before a sign or pain at a visit or in a check that sends to help now or today, a faint,
-// dizziness at the work beside lifting, or an event that was told since, do not count any
-// more, and a finding says so; one of that day counts once it was told anew, on a later day
+// dizziness at the work beside lifting, a sign that an assessment heard of, or an event that was
+// told since, do not count any more, and a finding says so; one of that day counts once it was told anew, on a later day
 // and when somebody had looked. It is never looser than [screening.Assess] of the profile. The record is taken to be valid; the errors are
 // those of Assess at "/profile", and of a day that is none at "/day".
 func (r Record) Screening(day units.Day) (screening.Outcome, error) {

@@ -95,10 +95,12 @@ func ExampleRecord_Alarms() {
 		log.Fatal(err)
 	}
 	fmt.Println(list[0].Told, list[0].Route, entry.Items[0].Decision.Action)
+	fmt.Println(list[0].Who, list[0].Counts(screening.ThePhysio), list[0].Counts(screening.TheDoctor))
 	asked, paused := r.AskedOn(entry.Day)
 	fmt.Println(asked[0].Exercise, paused)
 	// Output:
 	// faint same day stop and refer
+	// the doctor false true
 	// goblet-squat map[goblet-squat:true]
 }
 

@@ -29,7 +29,9 @@ type Record struct {
 	Given
 
 	// Checks are those of days, at most one each: but one that asks to treat a low of glucose
-	// and measure again stands once more with what was measured then.
+	// and measure again stands once more with what was measured then. A sign that an assessment
+	// heard of and that sends to help now or today is one's, too: the next assessment takes the
+	// place of the answers.
 	Checks []screening.Check `json:"checks,omitempty"`
 	Tests  []setlog.Set      `json:"tests,omitempty"` // submaximal test sets
 	// Function are tests of function and trials of tasks, as they went.
@@ -41,7 +43,9 @@ type Record struct {
 	// Practised is what came of the work beside lifting, at visits and at home, by days.
 	Practised []beside.Practised `json:"practised,omitempty"`
 	// Happened is what was told between assessments, such as a faint; an event may stand in
-	// Checks, too, and goes into the profile of the next assessment. Looked is who has looked at that, and at what showed
+	// Checks, too, and goes into the profile of the next assessment. A sign that sends to help now
+	// or today, and was heard on a day whose check is kept already, is a new symptom that is not
+	// Unassessed, and stands as one of a check. Looked is who has looked at that, and at what showed
 	// or hurt at visits: see [Record.Alarms].
 	Happened []programme.Happening `json:"happened,omitempty"`
 	Looked   []Look                `json:"looked,omitempty"`

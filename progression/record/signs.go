@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"example.org/posology/dose"
+	"example.org/posology/progression/programme"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -57,10 +58,19 @@ func (r Record) inChecks(o screening.Outcome, day units.Day) (list []Alarm) {
 	return list
 }
 
-// dizzied is what follows for who was dizzy at the work beside lifting, as for who is at a visit.
-func dizzied(day units.Day, o screening.Outcome) (Alarm, bool) {
-	s := Alarm{Day: day}
-	return s, s.tells(screening.Check{New: screening.AskedFor(blackout)}, o, blackout)
+// stands is what follows of a sign that was told, as of one in a check: of one that is not
+// kept that it is seen today.
+func (s *Alarm) stands(h telling, o screening.Outcome) {
+	also := s.Reasons
+	switch {
+	case !s.tells(screening.Check{New: screening.AskedFor(blackout)}, o, h.sign):
+		s.Route, s.Who = screening.SameDay, screening.TheDoctor
+		s.says(h.Kind.String())
+	case h.Kind == programme.Faint:
+		s.Reasons = nil // its own say it
+	}
+	s.Reasons = append(s.Reasons, also...)
+	s.looked(h.Reviewed)
 }
 
 // tells adds what of codes sends to help now or today by a check, and reports whether
@@ -81,14 +91,32 @@ func (s *Alarm) tells(c screening.Check, o screening.Outcome, codes ...screening
 		if f.Route < screening.SameDay || !slices.Contains(codes, f.Code) || !known || slices.Contains(what, term.Meaning) {
 			continue
 		}
-		s.Route, what = max(s.Route, f.Route), append(what, term.Meaning)
+		s.goes(f)
+		what = append(what, term.Meaning)
 	}
+	s.says(what...)
+	return len(what) > 0
+}
+
+// says begins with what to do now about what was told.
+func (s *Alarm) says(what ...string) {
 	code := evidence.ReasonCode("progression.see-today")
 	if s.Route == screening.Emergency {
 		code = "progression.help-now"
 	}
 	s.Reasons = []evidence.Reason{evidence.Because(code, "progression.gates").With(evidence.Text("what", strings.Join(what, "; ")), evidence.Day("day", s.Day))}
-	return len(what) > 0
+}
+
+// goes takes in where a finding sends and who can lift it: what sends to help now or today
+// takes a doctor at least, who has seen the person after an emergency too.
+func (s *Alarm) goes(f screening.Finding) {
+	who := f.Exit.Who
+	if f.Route == screening.Emergency {
+		who = screening.TheDoctor
+	} else if f.Route == screening.SameDay {
+		who = max(who, screening.TheDoctor)
+	}
+	s.Route, s.Who = max(s.Route, f.Route), max(s.Who, who)
 }
 
 // looked takes in who has looked, and says so in place of where to go.
@@ -96,4 +124,11 @@ func (s *Alarm) looked(by dose.Observation) {
 	if s.LookedAt, s.Open = by, !by.Made(); !s.Open {
 		s.Reasons = []evidence.Reason{evidence.Because("progression.looked-at", "progression.refer").With(evidence.Day("day", s.Day), evidence.Text("who", by.Who))}
 	}
+}
+
+// Counts reports whether the look of somebody of a profession counts: of who has to look, or
+// of somebody further in the order of [screening.Lifters]; the emergency services stand for a doctor and for nobody
+// beyond. The record keeps no profession, so that whoever keeps a [Look] asks first.
+func (s Alarm) Counts(by screening.Lifter) bool {
+	return by >= s.Who && (by < screening.EmergencyServices || s.Who <= screening.TheDoctor)
 }

@@ -2,6 +2,7 @@ package record_test
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"example.org/posology/dose"
@@ -117,8 +118,8 @@ func TestEndingsWithoutADay(t *testing.T) {
 	}
 }
 
-// Who was dizzy beside lifting is sent as who is at a visit, with a fall too; an assessment
-// of a later day has heard of both.
+// Who was dizzy beside lifting is sent as who is at a visit, with a fall too: an assessment of a
+// later day looks at nobody, and the fall ends once it has heard of it.
 func TestDizzyBesideLifting(t *testing.T) {
 	both := []beside.Trouble{beside.Tumbled, beside.Dizzied}
 	for what, troubles := range map[string][]beside.Trouble{"dizzy": both[1:], "dizzy and fell": both} {
@@ -133,14 +134,119 @@ func TestDizzyBesideLifting(t *testing.T) {
 		if o, err := r.Screening(last + 1); err != nil || len(o.Clearances) > 0 {
 			t.Errorf("%s: %v, %+v", what, err, o.Clearances)
 		}
-		r.Profile.Day = last
-		if list, err := r.Alarms(last + 1); err != nil || len(list) != len(troubles) {
-			t.Errorf("%s, on the day of the assessment: %v, %+v", what, err, list)
+		for _, assessed := range []units.Day{last, last + 1} {
+			r.Profile.Day = assessed
+			if list, err := r.Alarms(last + 1); err != nil || len(list) != len(troubles) || !list[0].Open {
+				t.Errorf("%s, assessed on %v: %v, %+v", what, assessed, err, list)
+			}
 		}
-		r.Profile.Day = last + 1
+		r.Profile.Events = []screening.Event{{Code: "fall", Day: last}}
+		r.Looked = []record.Look{{Observation: dose.Observation{Who: "Doctor M", Day: last + 1}, Practised: 1}}
 		if list, err := r.Alarms(last + 1); err != nil || len(list) > 0 {
-			t.Errorf("%s, heard of: %v, %+v", what, err, list)
+			t.Errorf("%s, looked at and heard of: %v, %+v", what, err, list)
 		}
+	}
+}
+
+// signedIn are the ways in which one sign that is seen today may be told, of a day.
+var signedIn = map[string]func(r *record.Record, day units.Day){
+	"check": func(r *record.Record, day units.Day) {
+		r.Checks = []screening.Check{{Day: day, Setting: r.Profile.Setting, New: screening.AskedFor("dizziness_or_syncope")}}
+	},
+	"beside lifting": func(r *record.Record, day units.Day) {
+		r.Practised = []beside.Practised{{Day: day, Track: "stance", Troubles: []beside.Trouble{beside.Dizzied}}}
+	},
+	"assessment": func(r *record.Record, day units.Day) {
+		r.Happened = []programme.Happening{{Kind: programme.NewSymptom, Day: day, Unassessed: screening.No}}
+	},
+}
+
+// Wherever a sign was told that is seen today, it stands as one at a visit does, as long, and
+// ends the same clearances.
+func TestOneRuleForSigns(t *testing.T) {
+	base, last := heart(t, func(last units.Day) units.Day { return last - 20 })
+	base.Checks = nil
+	rapid.Check(t, func(rt *rapid.T) {
+		calm := base
+		on := func(what string, least int) units.Day {
+			return last + units.Day(rapid.IntRange(least, 4).Draw(rt, what))
+		}
+		calm.Profile.Clearances = []screening.Clearance{{Who: "Doctor K", Day: on("given", -2), Scope: []screening.Code{"cardiac", "exertional_angina"}}}
+		calm.Profile.Day = max(calm.Profile.Clearances[0].Day, on("assessed", -2))
+		saw, looks := rapid.IntRange(0, 1).Draw(rt, "saw"), []dose.Observation(nil)
+		if rapid.Bool().Draw(rt, "looked") {
+			looks = []dose.Observation{{Who: "Doctor M", Day: on("looked at", 0)}}
+		}
+		look := func(seen record.Look) (list []record.Look) {
+			for _, one := range looks {
+				seen.Observation = one
+				list = append(list, seen)
+			}
+			return list
+		}
+		day := max(calm.Profile.Day, on("day", 0))
+		stands := func(r record.Record) (string, bool) {
+			list, err := r.Alarms(day)
+			o, failed := r.Screening(day)
+			if err != nil || failed != nil || len(list) > 1 {
+				rt.Fatal(err, failed, list)
+			}
+			text := ""
+			for _, a := range list {
+				text = strings.Join([]string{a.Day.String(), a.Route.String(), a.Who.String(), a.LookedAt.Who}, ", ")
+			}
+			return text, len(o.Clearances) > 0
+		}
+		visit := calm
+		visit.Visits, visit.Looked = slices.Clone(calm.Visits), look(record.Look{Visits: len(calm.Visits) - 1 + saw})
+		visit.Visits[len(visit.Visits)-1].Moment = &screening.Moment{Signs: []screening.Code{"dizzy_or_swaying"}}
+		want, counts := stands(visit)
+		for where, tell := range signedIn {
+			r := calm
+			r.Looked = look(map[string]record.Look{"check": {Checks: saw}, "beside lifting": {Practised: saw}, "assessment": {Happened: saw}}[where])
+			tell(&r, last)
+			if got, still := stands(r); got != want || still != counts {
+				rt.Fatalf("%s: stands %q, clearance %v; at a visit %q, %v", where, got, still, want, counts)
+			}
+		}
+	})
+}
+
+// Who has to look at least, and whose look counts: a physiotherapist looks at what has no
+// graver way out, a doctor at what sends to help now or today, who operated or treats an
+// illness at what is theirs; no look at more than one thing needs less.
+func TestWhoHasToLook(t *testing.T) {
+	for kind, want := range map[programme.HappeningKind]screening.Lifter{
+		programme.Injury: screening.ThePhysio, programme.MedicineChanged: screening.ThePhysio,
+		programme.Faint: screening.TheDoctor, programme.HeadKnock: screening.TheDoctor, programme.HospitalStay: 0,
+	} {
+		r := read(t, review)
+		last := r.Visits[len(r.Visits)-1].Day
+		r.Happened = []programme.Happening{{Kind: kind, Day: last}}
+		if list, err := r.Alarms(last); err != nil || len(list) != 1 || list[0].Who != want {
+			t.Errorf("%s: %v, %+v", kind, err, list)
+		}
+	}
+	for kind, want := range map[screening.PainKind]screening.Lifter{screening.ChestPain: screening.TheDoctor, screening.PostOperativePain: screening.TheSurgeon, screening.BonePain: screening.TheTeam} {
+		r := read(t, review)
+		v := &r.Visits[len(r.Visits)-1]
+		v.Noted = record.Noted{Pain: &screening.Pain{Kind: kind}}
+		if list, err := r.Alarms(v.Day); err != nil || len(list) != 1 || list[0].Who != want {
+			t.Errorf("%s: %v, %+v", kind, err, list)
+		}
+	}
+	for l := range screening.Lifters() {
+		for who := screening.ThePhysio; who <= screening.TheTeam; who++ {
+			a := record.Alarm{Who: who}
+			counts := map[screening.Lifter]bool{screening.ThePhysio: l >= screening.ThePhysio, screening.TheDoctor: l >= screening.TheDoctor, screening.TheSurgeon: l == screening.TheSurgeon || l == screening.TheTeam, screening.TheTeam: l == screening.TheTeam}[who]
+			if a.Counts(l) != counts || a.Counts(l) && !(record.Alarm{Who: who - 1}).Counts(l) {
+				t.Errorf("%s for %s: %v", l, who, a.Counts(l))
+			}
+		}
+	}
+	open := signed(t, false)
+	if list, err := open.Alarms(open.Visits[len(open.Visits)-1].Day); err != nil || !list[0].Open || list[0].Who != screening.TheDoctor || list[0].Counts(0) || list[0].Counts(screening.ThePhysio) {
+		t.Errorf("%v, %+v", err, list)
 	}
 }
 

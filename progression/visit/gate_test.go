@@ -174,6 +174,13 @@ var spoilers = []func(t *rapid.T, v *visit.Visit){
 			v.Pain = &p
 		}
 	},
+	func(t *rapid.T, v *visit.Visit) { // nobody knows of which kind it was
+		if v.Pain != nil {
+			p := *v.Pain
+			p.Kind = 0
+			v.Pain = &p
+		}
+	},
 	func(t *rapid.T, v *visit.Visit) { v.RangeLost = screening.Yes },
 	func(t *rapid.T, v *visit.Visit) { v.FormLost = screening.Yes },
 	func(t *rapid.T, v *visit.Visit) { v.Observer = dose.Observation{} },

@@ -99,11 +99,11 @@ func (d Desk) Unused() []string {
 }
 
 // OneOf asks for one of several values, by number or name. The zero value is that
-// nothing was answered, where that may be.
+// nothing was answered or is not known, where that may be.
 func OneOf[T fmt.Stringer](d Desk, key, text string, all iter.Seq[T], needed bool) (one T, err error) {
 	list := slices.Collect(all)
 	err = d.Ask(key, text+numbered(list), "one number or name", func(answer string) error {
-		if answer == "" && !needed {
+		if (answer == "" || isUnsure(answer)) && !needed {
 			return nil
 		}
 		i, err := among(list, answer)

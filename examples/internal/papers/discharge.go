@@ -9,6 +9,8 @@ import (
 	"example.org/posology/dose/beside"
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/week"
 	"example.org/posology/examples/internal/document"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression"
@@ -27,12 +29,9 @@ func Discharge(r record.Record, review record.Review) ([]Paper, error) {
 	if err != nil {
 		return nil, err
 	}
-	e := ending{review: review, kept: keeps(review), beside: shown(r, review), kit: r.Kit, tests: functionChanges(review.Tested), tracks: tracks, strength: strengthChanges(r, review.Screening.Who, tracks)}
+	e := ending{r: r, review: review, kept: keeps(review), beside: shown(r, review), tests: functionChanges(review.Tested), tracks: tracks, strength: strengthChanges(r, review.Screening.Who, tracks)}
 	v := OfReview(review)
-	v.profile.Setting = screening.Alone // from now on
-	if e.alone, err = screening.Assess(v.profile, r.Join); err != nil {
-		return nil, err
-	}
+	e.r.Profile.Setting, v.profile.Setting = screening.Alone, screening.Alone // from now on
 	s, err := newSheet(review.Day, r.Note, review.Profile)
 	if err != nil {
 		return nil, err
@@ -69,14 +68,13 @@ func planned(a record.AttendanceReport) string {
 
 // An ending is what both papers of the last day are made of.
 type ending struct {
+	r        record.Record // of who trains with nobody near
 	review   record.Review
 	kept     []dose.Prescription // what goes on, nothing where somebody is to look first
 	beside   []beside.Item       // likewise
-	kit      equipment.Kit
 	tests    []tested
 	tracks   []Strength
 	strength [][]string
-	alone    screening.Outcome // of who trains with nobody near
 }
 
 // keeps returns what goes on alone: the dose that was done last where the next one would
@@ -153,7 +151,7 @@ func (e ending) client(s *sheet) {
 	mind := slices.DeleteFunc(slices.Clone(r.Screening.Findings), func(f screening.Finding) bool { return !f.Known || !slices.Contains(aloneToo, f.Code) })
 	s.Listed("What to mind with your health", append(s.texts(page.ToClient(screening.Outcome{Findings: mind})), e.company()...)...)
 	lasting, parts := r.Screening, partsOf(e.kept)
-	lasting.Setting = e.alone.Setting
+	lasting.Setting = screening.Alone
 	said := s.once(parts)
 	s.Part("For all exercises")
 	s.Points(slices.Concat(said.all, limits(lasting, r.Profile, true), said.several)...)
@@ -170,12 +168,12 @@ func (e ending) client(s *sheet) {
 // aloneToo are the findings of which what the client reads holds without us, too.
 var aloneToo = []screening.Code{insulin, "anticoagulant", "hypertension_treated", "osteoporosis", "pelvic_organ_prolapse"}
 
-// company says which exercises are not for somebody alone.
+// company says which exercises are not for somebody alone: those that the planner has no dose of then.
 func (e ending) company() []string {
-	avoid := e.alone.Limits.Avoid &^ e.review.Screening.Limits.Avoid
 	var names []string
 	for _, item := range e.kept {
-		if ex, known := exerciseOf(item); known && ex.Demands.Both(avoid) != 0 {
+		e.r.Exercises, e.r.Phase, e.r.Minutes = []exercise.ID{item.Exercise}, dose.Familiarise, 0
+		if w, err := e.r.Week(e.review.Next); err != nil || !slices.ContainsFunc(w.Sessions, func(s week.Session) bool { return len(s.Items) > 0 && s.Items[0].Exercise == item.Exercise }) {
 			names = append(names, item.Name)
 		}
 	}
@@ -240,7 +238,7 @@ func (e ending) again(item dose.Prescription, weeks int) string {
 	if err != nil {
 		return ask
 	}
-	table, err := e.kit.Compile(item.Hold)
+	table, err := e.r.Kit.Compile(item.Hold)
 	if err != nil {
 		return ask
 	}

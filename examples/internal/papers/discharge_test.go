@@ -95,3 +95,25 @@ func TestSignsOnce(t *testing.T) {
 		}
 	}
 }
+
+// What is for company alone is what the planner has no dose of for who trains alone: it lets somebody who
+// may fall stand up from a chair that stands behind, and the page says nothing else.
+func TestDischargeAlone(t *testing.T) {
+	r := programtest.Decoded(t, demo.HomeReview())
+	r.Profile.Setting, r.Checks = screening.InGroup, nil
+	r.Profile.Falls = &screening.FallsScreen{Fell: screening.Yes}
+	for i := range r.Asked {
+		if r.Asked[i].Exercise == "goblet-squat" {
+			r.Asked[i].Exercise = "dumbbell-sit-to-stand"
+		}
+	}
+	for i := range r.Done {
+		if r.Done[i].Exercise == "goblet-squat" {
+			r.Done[i].Exercise = "dumbbell-sit-to-stand"
+		}
+	}
+	client, _ := lastDay(t, r)
+	if !strings.Contains(client, "Only while somebody is near: hip hinge with one dumbbell.") || !strings.Contains(client, "1. SIT-TO-STAND HOLDING A DUMBBELL") {
+		t.Errorf("%s", client)
+	}
+}

@@ -123,15 +123,11 @@ func recordItem(p *page.Paper, n int, item dose.Prescription) {
 	p.Say(fmt.Sprintf("%d. ", n), item.Name+": "+page.Amount(item))
 	p.Dose(item)
 	if item.Next != nil {
-		p.Say("   next     ", nextStep(item))
+		p.Say("   next     ", fmt.Sprintf("%s, a step of %s on the weight held", item.Next.To, item.Next.Share))
 	}
 	for _, f := range item.Flags {
 		p.Say("   flag     ", f.String())
 	}
 	p.Clinicians("   heed     ", item.Cautions)
 	p.Clinicians("   why      ", item.Reasons)
-}
-
-func nextStep(item dose.Prescription) string {
-	return fmt.Sprintf("%s, a step of %s on the weight held", item.Next.To, item.Next.Share)
 }
