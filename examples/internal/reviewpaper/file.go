@@ -3,6 +3,7 @@ package reviewpaper
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"example.org/posology/dose"
