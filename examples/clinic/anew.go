@@ -96,9 +96,7 @@ func (s *session) beginAnew(re record.Review, id exercise.ID, last *dose.Prescri
 	s.askFor(asked)
 	fmt.Fprintln(s.said)
 	page.Wrap(s.said, "", fmt.Sprintf("%s begins anew on %s, with %s. It is not on the page above, but on the papers of -html and of show: show it.", next.Name, page.Day(re.Next), page.Amount(*next)))
-	if err := s.sayLooked(re.Next); err != nil {
-		return err
-	}
+	s.sayLooked(re.Next)
 	_, err = s.reprint(re)
 	return err
 }

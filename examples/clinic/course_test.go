@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"example.org/posology/dose/beside"
+	"example.org/posology/units"
 )
 
 // What the first course of a man who lives alone showed: a visit is logged once, one visit
@@ -107,6 +108,25 @@ func TestDaysTypedAgain(t *testing.T) {
 			}
 		}
 	}
+}
+
+// Weights that came to be there later are told with a new plan, and those from before stay,
+// and the decisions from before come out again.
+func TestOtherWeights(t *testing.T) {
+	w := copied(t, begun(t))
+	w.step(0, "2027-01-05", "log", calm)
+	was := recordOf(t, w.folder).Kit
+	w.step(0, "2027-01-06", "week", "new: none\n")
+	if now := recordOf(t, w.folder).Kit; !now.Equal(was) {
+		t.Errorf("%+v, after nothing was told of it", now)
+	}
+	w.step(0, "2027-01-08", "log", calm)
+	w.says(w.step(1, "2027-01-09", "week", "new: none\nkit: 2 times 5 kg\n"), `is not of the form "2 x 4 kg"`)
+	w.step(0, "2027-01-09", "week", "new: none\nkit: 2 x 5 kg\n")
+	if now := recordOf(t, w.folder).Kit; len(now.Dumbbells) != len(was.Dumbbells)+1 || now.Dumbbells[len(was.Dumbbells)].Mass.Mass != 5*units.Kilogram {
+		t.Errorf("%+v", now)
+	}
+	w.says(w.step(0, "2027-01-09", "replay", ""), "not does not come out again")
 }
 
 // Somebody who stops between a new plan and its first day is said goodbye to.

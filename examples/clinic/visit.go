@@ -21,40 +21,27 @@ func firstVisit(s *session) error {
 	if len(r.Visits) > 0 {
 		return errors.New("the first visit is over: week, log and review go on")
 	}
+	var asks []func() error
 	if r.Kit.Equal(equipment.Kit{}) {
-		if err := s.kit(); err != nil {
-			return err
-		}
+		asks = append(asks, func() error { return s.kit("Which weights are there?") })
 	}
 	if len(r.Days) == 0 || slices.Min(r.Days) < s.day {
-		if err := s.days("On which days of the first week?", true); err != nil {
-			return err
-		}
+		asks = append(asks, func() error { return s.days("On which days of the first week?", true) })
 	}
 	if r.BodyMass == 0 {
-		err := s.Ask("body_mass", "What do they weigh?", "such as 68 kg, or nothing", func(answer string) (err error) {
-			if answer != "" {
-				r.BodyMass, err = units.ParseMass(answer)
-			}
-			return err
-		})
-		if err != nil {
-			return err
-		}
-		if err := s.plausible(); err != nil {
-			return err
-		}
+		asks = append(asks, s.weighed, s.plausible)
 	}
 	if len(r.Exercises) == 0 {
-		if err := s.exercises(); err != nil {
-			return err
-		}
+		asks = append(asks, s.exercises)
+	}
+	if err := inTurn(asks...); err != nil {
+		return err
 	}
 	if s.stand() != "" {
 		return errors.New(s.due())
 	}
 	r.Asked = nil // what was planned before and never begun
-	asks := []func() error{s.tested, s.functionTests, s.looks}
+	asks = []func() error{s.tested, s.functionTests, s.looks}
 	if s.stops() != nil { // nobody is tested who is held
 		asks = asks[2:]
 	}
@@ -66,10 +53,7 @@ func firstVisit(s *session) error {
 		return err
 	}
 	r.Entries = append(r.Entries, entry)
-	if err := s.planned(*entry.Plan, entry.Day); err != nil {
-		return err
-	}
-	return s.keep()
+	return inTurn(func() error { return s.planned(*entry.Plan, entry.Day) }, s.keep)
 }
 
 // inTurn asks one after the other, until one is stopped or fails.
@@ -82,10 +66,12 @@ func inTurn(all ...func() error) error {
 	return nil
 }
 
-// kit asks for the weights that are there.
-func (s *session) kit() error {
-	return s.Ask("kit", "Which weights are there?", `such as "2 x 1 kg, 2 x 2 kg, 1 x 8 kg", "like NAME" who has the same, a FILE.json, or "none"`, func(answer string) (err error) {
-		s.r.Kit, err = s.readKit(answer)
+// kit asks for the weights that are there; later on those that came to be there.
+func (s *session) kit(text string) error {
+	return s.Ask("kit", text, `such as "2 x 1 kg, 2 x 2 kg, 1 x 8 kg", "like NAME" who has the same, a FILE.json, or "none"`, func(answer string) (err error) {
+		if answer != "" || len(s.r.Visits) == 0 {
+			s.r.Kit, err = s.readKit(answer)
+		}
 		return err
 	})
 }
@@ -109,6 +95,8 @@ func (s *session) readKit(answer string) (kit equipment.Kit, err error) {
 	if strings.EqualFold(answer, "none") {
 		return kit, nil
 	}
+	kit = s.r.Kit // what was asked for with a weight has to stay in it
+	kit.Dumbbells = slices.Clone(kit.Dumbbells)
 	for one := range strings.SplitSeq(answer, ",") {
 		number, mass, found := strings.Cut(one, "x")
 		n, err := strconv.Atoi(strings.TrimSpace(number))
@@ -173,17 +161,13 @@ func (s *session) days(text string, needed bool) error {
 
 // exercises asks for those that are wanted by name.
 func (s *session) exercises() error {
-	catalogue, err := s.r.Catalogue()
-	if err != nil {
-		return err
-	}
 	return s.Ask("exercises", "Are some exercises wanted by name?", "their names with commas between them; nothing: they are chosen for the task", func(answer string) error {
 		s.r.Exercises = nil
 		for one := range strings.SplitSeq(answer, ",") {
 			if one = strings.TrimSpace(one); one == "" {
 				continue
 			}
-			ex, err := catalogue.Lookup(one)
+			ex, err := s.lookUp(one)
 			if err != nil {
 				return err
 			}
@@ -199,6 +183,16 @@ const (
 	leastBody = 30 * units.Kilogram
 	mostBody  = 250 * units.Kilogram
 )
+
+// weighed asks what they weigh.
+func (s *session) weighed() error {
+	return s.Ask("body_mass", "What do they weigh?", "such as 68 kg, or nothing", func(answer string) (err error) {
+		if answer != "" {
+			s.r.BodyMass, err = units.ParseMass(answer)
+		}
+		return err
+	})
+}
 
 // plausible asks about a body mass that is likely to be a slip, and leaves it out unless
 // somebody says that it is right.
