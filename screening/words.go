@@ -76,7 +76,7 @@ var fixedWords = evidence.Words{
 	lapsedCode:              {Client: "It has been a while, so we go through your health questions again before the next training.", Clinician: "The assessment was to be renewed by {day}, after its term or with a clearance that counted in it: assess again; no exercise until then."},
 	happenedCode:            {Client: "Something has changed since we planned your training, so we look at everything again before weights.", Clinician: "Since the assessment: {event}. It ends clearances, estimates and the plan: assess again; unloaded practice until then."},
 	nothingCode: {
-		Client:    "We found no reason for caution in what you told us. Please stop and ask if your chest hurts, you feel faint or oddly out of breath, or something hurts sharply. Your doctor's advice comes first.",
+		Client:    "We found no reason for caution in your answers about your health. Please stop and ask if your chest hurts, you feel faint or oddly out of breath, or something hurts sharply. Your doctor's advice comes first.",
 		Clinician: "No caution was found in what was answered. Local rules and a licensed clinician decide. Stop for chest pain, faintness, unusual breathlessness or sharp pain.",
 	},
 	branchPrefix + "N1":                 {Client: "We begin gently and build up step by step.", Clinician: "Preparticipation branch N1 (not active, no disease, no symptoms): {need}; light or moderate at the start."},

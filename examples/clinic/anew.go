@@ -63,7 +63,7 @@ func (s *session) belonging(re record.Review) error {
 		return s.beginAnew(re, exercise.ID(one), nil, "")
 	}
 	fmt.Fprintln(s.said)
-	page.Wrap(s.said, "", fmt.Sprintf("The plan goes on without what would be chosen for this person now: %s.", strings.Trim(fmt.Sprint(list), "[]")))
+	page.Wrap(s.said, "", fmt.Sprintf("The plan goes on without what would be chosen for this person now: %s.", strings.ReplaceAll(strings.Trim(fmt.Sprint(list), "[]"), " ", ", ")))
 	return nil
 }
 

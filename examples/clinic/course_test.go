@@ -129,6 +129,17 @@ func TestOtherWeights(t *testing.T) {
 	w.says(w.step(0, "2027-01-09", "replay", ""), "not does not come out again")
 }
 
+// Who comes back from an illness reads not to train before the questions; days away are those of
+// the exercise, which may have been left out of visits.
+func TestBackAfterDaysAway(t *testing.T) {
+	base := copied(t, begun(t))
+	base.step(0, "2027-01-05", "log", calm)
+	base.step(0, "2027-01-06", "review", "new: none\n")
+	ill, away := copied(t, base.folder), copied(t, base.folder)
+	ill.says(ill.step(0, "2027-01-30", "review", "new: none\nabsence: yes\n", "-for", "client"), "Since you were ill we ask a few questions first; please wait with the exercises until then.")
+	away.says(away.step(0, "2027-01-30", "review", "new: none\nabsence: no\n"), "28 days since it was last done. The ladder", "not since the last session")
+}
+
 // Somebody who stops between a new plan and its first day is said goodbye to.
 func TestEndBeforeANewPlan(t *testing.T) {
 	f := begun(t)

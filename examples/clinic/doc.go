@@ -14,9 +14,8 @@
 //	             who stops changes what was told and nothing else
 //	visit NAME   the first visit: weights, days, test sets, tests of function, and what work
 //	             beside lifting waits for (spine, pelvic floor, stances); the first plan
-//	week NAME    the week begins: what is asked for; later on a new plan, or the next phase,
-//	             other days, weights that came to be there, and after a new assessment
-//	             an exercise that belongs to it now
+//	week NAME    the week begins: what is asked for; later on a new plan or the next phase, with
+//	             other days, new weights and, after a new assessment, an exercise of it
 //	check NAME   the day's check before a session; review then decides for that day; again,
 //	             what the meter shows after a low was treated: both readings are kept
 //	log NAME     one visit: the sets that were done, and what was noted; with -diary the

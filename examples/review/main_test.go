@@ -140,7 +140,7 @@ func TestPapersSayWhatMatters(t *testing.T) {
 		{[]string{"-for", "doctor"}, []string{"Treated hypertension", "during 6", "training does not wait for an answer", "Training goes on within the limits named", "in their own words: “carry a full watering can"}},
 		{[]string{"-for", "client", "-case", refer}, []string{"Somebody has to look at what came up first. No exercise until then."}},
 		{[]string{"-for", "file", "-case", refer}, []string{"NO FURTHER DAYS", "the day's check was not made here", "pain (spreading)", "before anything else (sit-to-stand holding a dumbbell, hip hinge with one dumbbell, dumbbell floor press)"}},
-		{[]string{"-for", "doctor", "-case", refer}, []string{"pain (spreading)", "before this person goes on with it", "Until I hear from you: no exercise."}},
+		{[]string{"-for", "doctor", "-case", refer}, []string{"pain (spreading)", "before this person goes on with training", "Until I hear from you: no exercise."}},
 	} {
 		got := flat(printed(t, tt.args...))
 		for _, want := range tt.want {

@@ -124,6 +124,17 @@ func TestLeftInLetters(t *testing.T) {
 	}
 }
 
+// Whose oxygen is to be measured each day has a place to write it down, who else has none.
+func TestDiaryAsksForOxygen(t *testing.T) {
+	for code, want := range map[screening.Code]bool{"lung_disease": true, "copd_asymptomatic": false} {
+		r := programtest.Decoded(t, demo.VillageHall())
+		r.Profile.Conditions = screening.AskedFor(code)
+		if got := of(t, r, r.LastDay())["diary"]; strings.Contains(got, "your oxygen before you began") != want || got == "" {
+			t.Errorf("%s: %s", code, got)
+		}
+	}
+}
+
 // The figures of the page are those of the published rows: ADA's table of 2016 as
 // reported with its figures in Colberg 2016 (position statement on exercise) and
 // Turner 2019; in testdata/published/screening.json.
