@@ -6,6 +6,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/strength"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -103,6 +104,7 @@ func (d Decision) replace(ex exercise.Exercise, p dose.Prescription) Decision {
 func (n *now) first(ex exercise.Exercise, r dose.Request) (dose.Prescription, error) {
 	r.Bound = n.boundFor(ex, r)
 	r.Exercise, r.Estimates, r.Performed, r.Done, r.Technique, r.Phase = ex, nil, nil, nil, dose.Observation{}, dose.Familiarise
+	r.Ability = strength.Ability{}
 	if !ex.OneSided {
 		r.Side = body.Both
 	}

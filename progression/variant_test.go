@@ -59,6 +59,10 @@ func TestNextBeginsAVariantLightest(t *testing.T) {
 		if d.Next.Load.Each() != lightest && d.Next.Mode != dose.WithoutLoad || d.Next.Finding != nil && d.Next.Finding.MaxSteps > 0 {
 			t.Errorf("%s: %s, %v, %+v", name, d.Instead, d.Next.Load.Each(), d.Next.Finding)
 		}
+		// Strength is of one exercise and hold: nothing of it is said, or counted by, in another.
+		if d.Next.Mode != dose.WithoutLoad && (d.Next.Finding == nil || d.Next.Share != 0) {
+			t.Errorf("%s: %s, with %v of a strength in another exercise: %+v", name, d.Instead, d.Next.Share, d.Next.Reasons)
+		}
 	}
 }
 

@@ -5,7 +5,7 @@ var readingTexts = map[Code]clientText{
 	pressureAbsolute: {about: "your blood pressure", says: "Please ask your doctor about your blood pressure; weights wait until it is lower."},
 	pressureRelative: {about: "your blood pressure", says: "Please ask your doctor about your blood pressure; until then we keep it light, beside you."},
 	untreatedHigh:    {about: "your blood pressure", says: "Your blood pressure is too high for weights; please ask your doctor. We practise without weights meanwhile."},
-	exertionHigh:     {about: "your blood pressure", says: "Your blood pressure is a little up, so today we keep it moderate and breathe out."},
+	exertionHigh:     {about: "your blood pressure", says: "Your blood pressure is a little up, so today we keep it moderate at most and breathe out."},
 	lowCapacity:      {about: "your fitness", says: "We begin gently and beside you; please ask your doctor how far to go."},
 	hbA1cHigh:        {about: "your long-term sugar", says: "Please ask your diabetes team about your long-term sugar; we practise without weights meanwhile."},
 

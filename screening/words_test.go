@@ -43,6 +43,18 @@ func TestNoGaps(t *testing.T) {
 	}
 }
 
+// TestNoEffortAboveALimit holds that no sentence to a client promises an effort: a limit of its
+// own, as with a clearance for light effort alone, may be tighter than what the sentence is about.
+func TestNoEffortAboveALimit(t *testing.T) {
+	for code, w := range screening.Words().All() {
+		for _, effort := range []string{"moderate", "vigorous"} {
+			if at := strings.Index(w.Client, effort); at >= 0 && !strings.Contains(w.Client[at:], " at most") && !strings.HasSuffix(w.Client[:at], "weights ") {
+				t.Errorf("%s says to the client %q", code, w.Client)
+			}
+		}
+	}
+}
+
 // TestNobodyReadsTwice reads to random clients what they would be told.
 func TestNobodyReadsTwice(t *testing.T) {
 	r, words := rand.New(rand.NewPCG(50, 3)), screening.Words().Copy()

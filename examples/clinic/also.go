@@ -49,17 +49,13 @@ func (s *session) reprint(re record.Review) ([]dose.Prescription, error) {
 }
 
 // sayLooked says who has looked at what was stopped and begins anew on a day.
-func (s *session) sayLooked(day units.Day) error {
-	catalogue, err := s.r.Catalogue()
-	if err != nil {
-		return err
-	}
+func (s *session) sayLooked(day units.Day) {
 	for _, a := range s.r.Asked {
-		if ex, known := catalogue.Get(a.Exercise); known && a.From == day && a.Looked != nil {
+		if a.From == day && a.Looked != nil {
+			ex, _ := s.lookUp(string(a.Exercise)) // the record was read with it
 			page.Wrap(s.said, "", fmt.Sprintf("Looked at before %s begins anew: by %s, on %s.", ex.Name, a.Looked.Who, page.Day(a.Looked.Day)))
 		}
 	}
-	return nil
 }
 
 // same reports whether two lines ask for the same; who looked is no part of it.

@@ -63,7 +63,7 @@ func (s *session) belonging(re record.Review) error {
 		return s.beginAnew(re, exercise.ID(one), nil, "")
 	}
 	fmt.Fprintln(s.said)
-	page.Wrap(s.said, "", fmt.Sprintf("The plan goes on without what would be chosen for this person now: %s.", strings.Trim(fmt.Sprint(list), "[]")))
+	page.Wrap(s.said, "", fmt.Sprintf("The plan goes on without what would be chosen for this person now: %s.", strings.ReplaceAll(strings.Trim(fmt.Sprint(list), "[]"), " ", ", ")))
 	return nil
 }
 
@@ -96,9 +96,7 @@ func (s *session) beginAnew(re record.Review, id exercise.ID, last *record.Asked
 	s.askFor(asked)
 	fmt.Fprintln(s.said)
 	page.Wrap(s.said, "", fmt.Sprintf("%s begins anew on %s, with %s. It is not on the page above, but on the papers of -html and of show: show it.", next.Name, page.Day(re.Next), page.Amount(*next)))
-	if err := s.sayLooked(re.Next); err != nil {
-		return err
-	}
+	s.sayLooked(re.Next)
 	_, err = s.reprint(re)
 	return err
 }

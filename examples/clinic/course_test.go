@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"example.org/posology/dose/beside"
+	"example.org/posology/units"
 )
 
 // What the first course of a man who lives alone showed: a visit is logged once, one visit
@@ -107,6 +108,41 @@ func TestDaysTypedAgain(t *testing.T) {
 			}
 		}
 	}
+}
+
+// Weights that came to be there later are told with a new plan, beside those from before or
+// in their place, and the decisions from before come out again.
+func TestOtherWeights(t *testing.T) {
+	w := copied(t, begun(t))
+	w.step(0, "2027-01-05", "log", calm)
+	was := recordOf(t, w.folder).Kit
+	w.step(0, "2027-01-06", "week", "new: none\n")
+	if now := recordOf(t, w.folder).Kit; !now.Equal(was) {
+		t.Errorf("%+v, after nothing was told of it", now)
+	}
+	w.step(0, "2027-01-08", "log", calm)
+	w.says(w.step(1, "2027-01-09", "week", "new: none\nkit: 2 times 5 kg\n"), `is not of the form "2 x 4 kg"`)
+	w.step(0, "2027-01-09", "week", "new: none\nkit: + 2 x 5 kg\n")
+	if now := recordOf(t, w.folder).Kit; len(now.Dumbbells) != len(was.Dumbbells)+1 || now.Dumbbells[len(was.Dumbbells)].Mass.Mass != 5*units.Kilogram {
+		t.Errorf("%+v", now)
+	}
+	w.step(0, "2027-01-12", "log", calm)
+	w.step(0, "2027-01-13", "week", "new: none\nkit: 2 x 500 g, 2 x 1.5 kg\n")
+	if now := recordOf(t, w.folder).Kit; len(now.Dumbbells) != 2 {
+		t.Errorf("%+v", now)
+	}
+	w.says(w.step(0, "2027-01-13", "replay", ""), "not does not come out again")
+}
+
+// Who comes back from an illness reads not to train before the questions; days away are those of
+// the exercise, which may have been left out of visits.
+func TestBackAfterDaysAway(t *testing.T) {
+	base := copied(t, begun(t))
+	base.step(0, "2027-01-05", "log", calm)
+	base.step(0, "2027-01-06", "review", "new: none\n")
+	ill, away := copied(t, base.folder), copied(t, base.folder)
+	ill.says(ill.step(0, "2027-01-30", "review", "new: none\nabsence: yes\n", "-for", "client"), "Since you were ill we ask a few questions first; please wait with the exercises until then.")
+	away.says(away.step(0, "2027-01-30", "review", "new: none\nabsence: no\n"), "28 days since it was last done. The ladder", "not since the last session")
 }
 
 // Somebody who stops between a new plan and its first day is said goodbye to.

@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/papers"
@@ -31,14 +32,20 @@ func (s *session) logDiary() error {
 	if err != nil {
 		return fmt.Errorf("%s:\n%w", s.diary, err)
 	}
-	for _, d := range days {
+	if err := s.rightly(sets); err != nil {
+		return err
+	}
+	for i := range days {
+		d := &days[i]
 		if d.Day < from || d.Day > s.day || d.Day <= lastVisit(*s.r) {
 			return fmt.Errorf("%s: %s is no day of this sheet: it is for days from %s to %s that were not logged yet", s.diary, d.Day, max(from, lastVisit(*s.r)+1), s.day)
 		}
-		if d.Pain != nil {
-			if err := s.ofPain(d.Pain, d.Day); err != nil {
-				return err
-			}
+		err := s.showed(d, "On "+d.Day.String()+": ") // a sheet has no row for it
+		if err == nil && d.Pain != nil {
+			err = s.ofPain(d.Pain, d.Day)
+		}
+		if err != nil {
+			return err
 		}
 	}
 	if len(sets) == 0 {
@@ -46,6 +53,27 @@ func (s *session) logDiary() error {
 	}
 	s.r.Done, s.r.Visits = append(s.r.Done, sets...), append(s.r.Visits, days...)
 	return s.logged()
+}
+
+// rightly asks about each set that is likely to be a slip of the pen, and goes on where it was so.
+func (s *session) rightly(sets []setlog.Set) error {
+	for _, set := range sets {
+		ex, err := s.lookUp(string(set.Exercise))
+		if err != nil {
+			return err
+		}
+		for _, a := range inForce(*s.r, set.Day) {
+			slip := likelySlip(set, ex, s.r.Kit, a)
+			if a.Exercise != set.Exercise || slip == "" {
+				continue
+			}
+			slip = fmt.Sprintf("%s, %s: %s", set.Day, ex.Name, slip)
+			if so, err := s.YesNo("diary_right", slip+". Was it so?"); err != nil || so != screening.Yes {
+				return errors.Join(err, fmt.Errorf("%s: %s", s.diary, slip))
+			}
+		}
+	}
+	return nil
 }
 
 // decided is the day from which the last decision holds, and what its papers are made of.

@@ -14,8 +14,8 @@
 //	             who stops changes what was told and nothing else
 //	visit NAME   the first visit: weights, days, test sets, tests of function, and what work
 //	             beside lifting waits for (spine, pelvic floor, stances); the first plan
-//	week NAME    the week begins: what is asked for; later on a new plan, or the next phase,
-//	             and after a new assessment an exercise that belongs to it now
+//	week NAME    the week begins: what is asked for; later on a new plan or the next phase, with
+//	             other days, new weights and, after a new assessment, an exercise of it
 //	check NAME   the day's check before a session; review then decides for that day; again,
 //	             what the meter shows after a low was treated: both readings are kept
 //	change NAME  other weights, minutes, another goal or body mass; an exercise that ends or

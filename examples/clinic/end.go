@@ -34,13 +34,10 @@ func end(s *session) error {
 	}
 	re = command.Told(re, s.day)
 	report, err := r.Phases(re, s.day, programme.PlanStands)
-	if err == nil {
-		err = s.goodbye(re, report)
-	}
 	if err != nil {
 		return err
 	}
-	return s.keep()
+	return inTurn(func() error { return s.goodbye(re, report) }, s.keep)
 }
 
 // close asks what the goodbye rests on, and ends what is asked for.

@@ -2,11 +2,13 @@ package main
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
 
 	"example.org/posology/examples/internal/folder"
+	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/screening/function"
 )
@@ -45,6 +47,30 @@ func TestDiary(t *testing.T) {
 	}
 	if status, out, _ := calls("", "-dir", string(f), "replay", "hall"); status != 0 {
 		t.Errorf("%s", out)
+	}
+}
+
+// Of a day in a diary is asked what its sheet has no row for, so that who trains by it gets on;
+// a digit too many is asked about as at a visit.
+func TestDiaryIsAskedAbout(t *testing.T) {
+	w := copied(t, begun(t))
+	diary := func(status int, day, lines, more string) string {
+		return w.step(status, "2027-01-09", "log", "showed: none\nrange_lost: no\nform_lost: no\n"+more, "-diary", answers(t, "day,row,weight,done,more\n"+strings.ReplaceAll(lines, "DAY", day)))
+	}
+	const slip = "100 is ten times as many as the 10 that were asked for"
+	w.says(diary(1, "2027-01-05", "DAY,1,,100,6\n", ""), slip)
+	w.says(diary(1, "2027-01-05", "DAY,1,40 kg,10,6\n", ""), "40 kg is heavier than what is there")
+	so := copied(t, w.folder)
+	so.step(0, "2027-01-09", "log", "diary_right: yes\n", "-diary", answers(t, "day,row,weight,done,more\n2027-01-05,1,,100,6\n"))
+	diary(0, "2027-01-05", "DAY,3,,10,9\nDAY,4,,10,9\nDAY,no pain,,yes,\n", "")
+	v := recordOf(t, w.folder).Visits[0]
+	if v.Moment == nil || v.RangeLost != screening.No || v.FormLost != screening.No || v.Observer != "" {
+		t.Fatalf("%+v", v)
+	}
+	was := len(recordOf(t, w.folder).Asked)
+	w.step(0, "2027-01-09", "review", "new: none\n")
+	if now := recordOf(t, w.folder).Asked[was:]; !slices.ContainsFunc(now, func(a record.Asked) bool { return a.Exercise == "step-up" && a.Count > 10 }) {
+		t.Errorf("nobody who trains by a diary gets on: %+v", now)
 	}
 }
 

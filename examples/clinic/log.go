@@ -37,14 +37,10 @@ func logVisit(s *session) error {
 	if last := lastVisit(*s.r); last >= s.day {
 		return fmt.Errorf("the visit of %s is logged already: one is logged once, and in the order of the days.%s", last, s.wayBack(s.day))
 	}
-	catalogue, err := s.r.Catalogue()
-	if err != nil {
-		return err
-	}
 	var done []setlog.Set
 	said := map[string]bool{}
 	for _, a := range asked {
-		ex, err := catalogue.Lookup(string(a.Exercise))
+		ex, err := s.lookUp(string(a.Exercise))
 		if err != nil {
 			return err
 		}
@@ -200,9 +196,9 @@ func signs(yield func(sign) bool) {
 	}
 }
 
-// note asks what was noted of a visit beside its sets.
-func (s *session) note(v *record.TrainingDay, asked []record.Asked) error {
-	showed, known, err := asking.SeveralOf(s.Desk, "showed", "Did any of these show?", signs)
+// showed asks what showed or was lost at a visit, which is of a day where it says so.
+func (s *session) showed(v *record.TrainingDay, of string) error {
+	showed, known, err := asking.SeveralOf(s.Desk, "showed", of+"Did any of these show?", signs)
 	if err != nil {
 		return err
 	}
@@ -214,10 +210,13 @@ func (s *session) note(v *record.TrainingDay, asked []record.Asked) error {
 		seen := session{r: &record.Record{Given: s.r.Given, Version: record.Version, Visits: []record.TrainingDay{{Day: v.Day, Noted: v.Noted}}}, day: v.Day, said: s.said}
 		seen.warn() // at once
 	}
-	if v.RangeLost, err = s.YesNo("range_lost", "Was range of movement lost?"); err != nil {
-		return err
-	}
-	if v.FormLost, err = s.YesNo("form_lost", "Did the technique give way?"); err != nil {
+	return inTurn(s.told("range_lost", of+"Was range of movement lost?", &v.RangeLost), s.told("form_lost", of+"Did the technique give way?", &v.FormLost))
+}
+
+// note asks what was noted of a visit beside its sets.
+func (s *session) note(v *record.TrainingDay, asked []record.Asked) error {
+	err := s.showed(v, "")
+	if err != nil {
 		return err
 	}
 	if v.Observer, err = s.who("observer", "Who watched the technique?", "a name, or nothing"); err != nil {
@@ -243,14 +242,10 @@ func (s *session) hurts(v *record.TrainingDay, asked []record.Asked) (err error)
 	if pain.WeeklyTrend, err = asking.OneOf(s.Desk, "pain_trend", "From week to week, which way does it go?", screening.Trends(), false); err != nil {
 		return err
 	}
-	catalogue, err := s.r.Catalogue()
-	if err != nil {
-		return err
-	}
 	return s.Ask("pain_in", "In which exercises?", "their names, with commas between them; nothing: in all, or outside of them", func(answer string) error {
 		v.But = nil
 		for one := range strings.SplitSeq(answer, ",") {
-			ex, err := catalogue.Lookup(strings.TrimSpace(one))
+			ex, err := s.lookUp(strings.TrimSpace(one))
 			switch {
 			case answer == "":
 				v.Pain = pain

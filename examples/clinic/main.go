@@ -233,10 +233,7 @@ func (s *session) shown(last record.Entry) error {
 	if err != nil {
 		return err
 	}
-	if err := s.reviewed(r); err != nil {
-		return err
-	}
-	return s.sayLooked(last.Day)
+	return inTurn(func() error { return s.reviewed(r) }, func() error { s.sayLooked(last.Day); return nil })
 }
 
 // replay works every decision out again.

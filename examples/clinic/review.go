@@ -350,7 +350,13 @@ func renew(s *session) error {
 		}
 	}
 	before := s.r.Days
-	if err := s.days("On which days, from the first week of the new plan on? Nothing: as before.", false); err != nil {
+	err = inTurn(
+		func() error { return s.kit("Which weights are there now? Nothing: as before.", false) },
+		func() error {
+			return s.days("On which days, from the first week of the new plan on? Nothing: as before.", false)
+		},
+	)
+	if err != nil {
 		return err
 	}
 	if slices.Min(s.r.Days) <= re.Next && slices.Equal(weekdays(s.r.Days), weekdays(before)) {

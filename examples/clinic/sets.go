@@ -114,21 +114,29 @@ func likelySets(answer string, begin setlog.Set, ex exercise.Exercise, kit equip
 	if err != nil || sure {
 		return sets, err
 	}
+	for _, set := range sets {
+		if slip := likelySlip(set, ex, kit, a); slip != "" {
+			return nil, errors.New(slip + ". If it is so, write sure behind it")
+		}
+	}
+	return sets, nil
+}
+
+// likelySlip says why a set is likely to be one, "" where it is not.
+func likelySlip(set setlog.Set, ex exercise.Exercise, kit equipment.Kit, a record.Asked) string {
 	var most units.Mass
 	if table, err := kit.CompileFor(ex); err == nil {
 		for load := range table.Loads() {
 			most = max(most, load.Each())
 		}
 	}
-	for _, set := range sets {
-		switch {
-		case set.Load > most && most > 0:
-			return nil, fmt.Errorf("%s is heavier than what is there, %s at most. If it is so, write sure behind it", set.Load, most)
-		case a.Count > 0 && set.Reps >= 10*a.Count:
-			return nil, fmt.Errorf("%d is ten times as many as the %d that were asked for, or more. If it is so, write sure behind it", set.Reps, a.Count)
-		}
+	switch {
+	case set.Load > most && most > 0:
+		return fmt.Sprintf("%s is heavier than what is there, %s at most", set.Load, most)
+	case a.Count > 0 && set.Reps >= 10*a.Count:
+		return fmt.Sprintf("%d is ten times as many as the %d that were asked for, or more", set.Reps, a.Count)
 	}
-	return sets, nil
+	return ""
 }
 
 var sides = map[string]body.Side{"left": body.Left, "right": body.Right, "both": body.Both}
@@ -142,12 +150,17 @@ func blank(ex exercise.Exercise, day units.Day) setlog.Set {
 	return s
 }
 
+// lookUp is [exercise.Catalogue.Lookup] among those of the record.
+func (s *session) lookUp(text string) (ex exercise.Exercise, err error) {
+	catalogue, err := s.r.Catalogue()
+	if err == nil {
+		ex, err = catalogue.Lookup(text)
+	}
+	return ex, err
+}
+
 // tests asks for test sets, each exercise behind a semicolon.
 func (s *session) tests() (list []setlog.Set, err error) {
-	catalogue, err := s.r.Catalogue()
-	if err != nil {
-		return nil, err
-	}
 	err = s.Ask("tests", "Which test sets were done?", `such as "seated-one-arm-row left 4 kg 8@2 right 4 kg 9@2; seated-hammer-curl 3 kg 7@2"; or nothing`, func(answer string) error {
 		list = nil
 		if answer == "" || strings.EqualFold(answer, "none") {
@@ -155,7 +168,7 @@ func (s *session) tests() (list []setlog.Set, err error) {
 		}
 		for one := range strings.SplitSeq(answer, ";") {
 			id, rest, _ := strings.Cut(strings.TrimSpace(one), " ")
-			ex, err := catalogue.Lookup(id)
+			ex, err := s.lookUp(id)
 			if err != nil {
 				return err
 			}

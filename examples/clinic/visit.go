@@ -25,31 +25,27 @@ func firstVisit(s *session) error {
 	if _, now, err := s.stricter(); err != nil || len(r.Asked) > 0 && s.unheard() != nil && now.Meanwhile == screening.Nothing {
 		return cmp.Or(err, fmt.Errorf("nothing new is planned on a day whose check stops all: what was begun stays. %s", s.due()))
 	}
+	var asks []func() error
 	if r.Kit.Equal(equipment.Kit{}) {
-		if err := s.kit("Which weights are there?", true); err != nil {
-			return err
-		}
+		asks = append(asks, func() error { return s.kit("Which weights are there?", true) })
 	}
 	if len(r.Days) == 0 || slices.Min(r.Days) < s.day {
-		if err := s.days("On which days of the first week?", true); err != nil {
-			return err
-		}
+		asks = append(asks, func() error { return s.days("On which days of the first week?", true) })
 	}
 	if r.BodyMass == 0 {
-		if err := s.weighed(); err != nil {
-			return err
-		}
+		asks = append(asks, s.weighed)
 	}
 	if len(r.Exercises) == 0 {
-		if err := s.exercises(); err != nil {
-			return err
-		}
+		asks = append(asks, s.exercises)
+	}
+	if err := inTurn(asks...); err != nil {
+		return err
 	}
 	if s.stand() != "" {
 		return errors.New(s.due())
 	}
 	r.Asked = nil // what was planned before and never begun
-	asks := []func() error{s.tested, s.functionTests, s.looks}
+	asks = []func() error{s.tested, s.functionTests, s.looks}
 	if s.stops() != nil { // nobody is tested who is held
 		asks = asks[2:]
 	}
@@ -61,10 +57,7 @@ func firstVisit(s *session) error {
 		return err
 	}
 	r.Entries = append(r.Entries, entry)
-	if err := s.planned(*entry.Plan, entry.Day); err != nil {
-		return err
-	}
-	return s.keep()
+	return inTurn(func() error { return s.planned(*entry.Plan, entry.Day) }, s.keep)
 }
 
 // inTurn asks one after the other, until one is stopped or fails.
@@ -80,7 +73,7 @@ func inTurn(all ...func() error) error {
 // kit asks for the weights that are there. Where they are not needed, nothing means those
 // from before.
 func (s *session) kit(text string, needed bool) error {
-	return s.Ask("kit", text, `such as "2 x 1 kg, 2 x 2 kg, 1 x 8 kg", "like NAME" who has the same, a FILE.json, or "none"`, func(answer string) (err error) {
+	return s.Ask("kit", text, `such as "2 x 1 kg, 2 x 2 kg, 1 x 8 kg", "+ 2 x 5 kg" beside those from before, "like NAME" who has the same, a FILE.json, or "none"`, func(answer string) (err error) {
 		if answer != "" || needed {
 			s.r.Kit, err = s.readKit(answer)
 		}
@@ -106,6 +99,11 @@ func (s *session) readKit(answer string) (kit equipment.Kit, err error) {
 	}
 	if strings.EqualFold(answer, "none") {
 		return kit, nil
+	}
+	answer, more := strings.CutPrefix(answer, "+")
+	if more {
+		kit = s.r.Kit
+		kit.Dumbbells = slices.Clone(kit.Dumbbells)
 	}
 	for one := range strings.SplitSeq(answer, ",") {
 		number, mass, found := strings.Cut(one, "x")
@@ -175,17 +173,13 @@ func (s *session) minutes() error {
 
 // exercises asks for those that are wanted by name.
 func (s *session) exercises() error {
-	catalogue, err := s.r.Catalogue()
-	if err != nil {
-		return err
-	}
 	return s.Ask("exercises", "Are some exercises wanted by name?", "their names with commas between them; nothing: they are chosen for the task", func(answer string) error {
 		s.r.Exercises = nil
 		for one := range strings.SplitSeq(answer, ",") {
 			if one = strings.TrimSpace(one); one == "" {
 				continue
 			}
-			ex, err := catalogue.Lookup(one)
+			ex, err := s.lookUp(one)
 			if err != nil {
 				return err
 			}
@@ -216,6 +210,7 @@ const (
 	mostBody  = 250 * units.Kilogram
 )
 
+// weighed asks what they weigh.
 // plausible asks about a body mass that is likely to be a slip, and leaves it out unless
 // somebody says that it is right.
 func (s *session) plausible() error {

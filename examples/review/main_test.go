@@ -13,6 +13,7 @@ import (
 	"example.org/posology/examples/internal/reviewpaper"
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
+	"example.org/posology/screening"
 	"example.org/posology/testdata/programtest"
 	"example.org/posology/units/field"
 )
@@ -43,6 +44,32 @@ func reviewed(t *testing.T, data []byte) record.Review {
 		t.Fatal(err)
 	}
 	return r
+}
+
+// That the kit has nothing heavier is said of the weight that is asked for, and not of
+// another exercise that comes in its place with its lightest.
+func TestNothingHeavierIsOfTheKit(t *testing.T) {
+	c, err := record.Decode(demo.HomeReview(), field.Strict)
+	if err != nil {
+		t.Fatal(err)
+	}
+	seven := 7.
+	for i := len(c.Visits) - 2; i < len(c.Visits); i++ { // twice above 5 of 10
+		c.Visits[i].But = []record.Exception{{Exercise: "one-arm-dumbbell-row", Noted: record.Noted{Pain: &screening.Pain{Kind: screening.OrdinaryPain, During: &seven}}}}
+	}
+	re, err := c.Assess(c.Review)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var out bytes.Buffer
+	if err := reviewpaper.For(command.ForFile, &out, re); err != nil {
+		t.Fatal(err)
+	}
+	_, of, _ := strings.Cut(out.String(), "ONE-ARM DUMBBELL ROW: ")
+	of, _, _ = strings.Cut(flat(of), " gates ")
+	if !strings.Contains(of, "seated one-arm row in its place") || strings.Contains(of, "the kit has nothing heavier") {
+		t.Error(of)
+	}
 }
 
 func TestPapers(t *testing.T) {
@@ -113,7 +140,7 @@ func TestPapersSayWhatMatters(t *testing.T) {
 		{[]string{"-for", "doctor"}, []string{"Treated hypertension", "during 6", "training does not wait for an answer", "Training goes on within the limits named", "in their own words: “carry a full watering can"}},
 		{[]string{"-for", "client", "-case", refer}, []string{"Somebody has to look at what came up first. No exercise until then."}},
 		{[]string{"-for", "file", "-case", refer}, []string{"NO FURTHER DAYS", "the day's check was not made here", "pain (spreading)", "before anything else (sit-to-stand holding a dumbbell, hip hinge with one dumbbell, dumbbell floor press)"}},
-		{[]string{"-for", "doctor", "-case", refer}, []string{"pain (spreading)", "before this person goes on with it", "Until I hear from you: no exercise."}},
+		{[]string{"-for", "doctor", "-case", refer}, []string{"pain (spreading)", "before this person goes on with training", "Until I hear from you: no exercise."}},
 	} {
 		got := flat(printed(t, tt.args...))
 		for _, want := range tt.want {

@@ -47,13 +47,8 @@ func (r Record) decide(l *log, request week.Request, w *week.Week, day, next uni
 	var bad field.Errors
 	for _, id := range r.Exercises {
 		ex, _ := l.catalogue.Get(id)
-		visits := l.logged[id]
-		item := Decided{Exercise: id, Name: ex.Name, Side: body.Both, Day: next}
-		item.Log = make([]progression.Visit, 0, len(visits))
-		for _, v := range visits {
-			item.Log, item.Side = append(item.Log, v.Visit), v.Plan.Side
-		}
-		if len(visits) == 0 {
+		item := l.item(ex, next)
+		if len(item.Log) == 0 {
 			asked, _ := l.inForce(id, day)
 			bad.Add(path("asked", asked.at)+"/exercise", field.Bad(id, "an exercise that was done at one of the visits, or until, the day on which it was dropped", field.ErrMissing))
 		}
@@ -74,6 +69,28 @@ func (r Record) decide(l *log, request week.Request, w *week.Week, day, next uni
 			return r.sayHeld(items, courses), nil
 		}
 	}
+}
+
+// item is an exercise with its log, for the visit of a day; nothing is decided yet.
+func (l *log) item(ex exercise.Exercise, day units.Day) Decided {
+	visits := l.logged[ex.ID]
+	item := Decided{Exercise: ex.ID, Name: ex.Name, Side: body.Both, Day: day, Log: make([]progression.Visit, 0, len(visits))}
+	for _, v := range visits {
+		item.Log, item.Side = append(item.Log, v.Visit), v.Plan.Side
+	}
+	return item
+}
+
+// left are the exercises that were done and are not asked for on a day.
+func (l *log) left(day units.Day) (list []Decided) {
+	for _, ex := range l.exercises {
+		if _, asked := l.inForce(ex.ID, day); !asked && len(l.logged[ex.ID]) > 0 {
+			item := l.item(ex, day)
+			item.Decision.Action = progression.StopExercise
+			list = append(list, item)
+		}
+	}
+	return list
 }
 
 // setRows are the rows of progression that add a set.

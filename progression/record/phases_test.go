@@ -134,6 +134,25 @@ func TestDroppedStillSaid(t *testing.T) {
 	}
 }
 
+// What hurt in an exercise that is asked for no more is still part of the review, with its visits.
+func TestLeftIsKept(t *testing.T) {
+	r := read(t, review)
+	id, last := r.Asked[0].Exercise, &r.Visits[len(r.Visits)-1]
+	last.But = []record.Exception{{Exercise: id, Noted: record.Noted{RangeLost: screening.Yes}}}
+	for i := range r.Asked {
+		if r.Asked[i].Exercise == id {
+			r.Asked[i].Until = last.Day
+		}
+	}
+	re, err := r.Assess(last.Day + 1)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(re.Left) != 1 || re.Left[0].Exercise != id || len(record.Bodily(re.Left[0].Log[len(re.Left[0].Log)-1])) == 0 {
+		t.Errorf("left: %+v", re.Left)
+	}
+}
+
 // That illness was behind days missed stands until a visit or an assessment, whatever is
 // said at a second review of the same day.
 func TestIllnessStands(t *testing.T) {

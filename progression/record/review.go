@@ -37,6 +37,9 @@ type Review struct {
 	Chosen []choice.TaskTest `json:"chosen,omitempty"`
 	Tested []choice.Tested   `json:"tested,omitempty"`
 	Items  []Decided         `json:"items"`
+	// Left are the exercises that were done and are asked for no more, such as those in whose place
+	// another came: what hurt or showed in them still counts.
+	Left []Decided `json:"left,omitempty"`
 	// Alarms are what somebody has to look at before anything goes on, Told what follows from
 	// all that was told since the assessment.
 	Alarms   []Alarm                     `json:"alarms,omitempty"`
@@ -107,6 +110,7 @@ func (r Record) assess(l *log, day, next units.Day) (Review, error) {
 	if re.Items, err = r.decide(l, request, first.Week, day, next, attended.Sessions); err != nil {
 		return Review{}, err
 	}
+	re.Left = l.left(day)
 	if re.Alarms, re.Told, err = r.stands(day); err != nil {
 		return Review{}, err
 	}

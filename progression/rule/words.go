@@ -17,11 +17,11 @@ func words() evidence.Words {
 		"progression.bridge": {Clinician: "To land on {low} repetitions after a step of {share}, first reach {reps}: arithmetic on the linear form, tested by no trial."},
 		"progression.return": {
 			Client:    "After the break we begin a little easier and build up again.",
-			Clinician: "{days} days since the last session. The ladder: {load} of the load, {sets} of the sets; it has no published source.",
+			Clinician: "{days} days since it was last done. The ladder: {load} of the load, {sets} of the sets; it has no published source.",
 		},
 		"progression.return-anew": {
 			Client:    "After such a break we begin afresh.",
-			Clinician: "{days} days since the last session: familiarisation and a new baseline. The ladder has no published source.",
+			Clinician: "{days} days since it was last done: familiarisation and a new baseline. The ladder has no published source.",
 		},
 		"progression.rule":        {Clinician: "The rule {rule} says: {advice}."},
 		"progression.set-by-reps": {Clinician: "The next weight is further than the correction of {change}, or the rule may not raise load: {reps} repetitions instead."},

@@ -1,6 +1,7 @@
 package asking
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"slices"
@@ -147,8 +148,5 @@ func Written(r interview.Reply) string {
 	for _, code := range r.List.Unsure {
 		words = append(words, string(code)+"?")
 	}
-	if len(words) == 0 {
-		return "none"
-	}
-	return strings.Join(words, " ")
+	return cmp.Or(strings.Join(words, " "), "none")
 }

@@ -2,6 +2,7 @@ package papers
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 
 	"example.org/posology/dose"
@@ -67,25 +68,27 @@ func (v Visit) Diary() document.Document {
 		if r.side != body.Both {
 			name += ", " + r.side.String()
 		}
-		weight, more := "", ""
+		weight, more := none, ""
 		asked := strconv.Itoa(r.item.Count)
 		if r.item.Measure != exercise.Repetitions {
 			asked, more = asked+" "+r.item.Measure.String(), "__"+ofTen
 		}
-		if r.item.Mode == dose.WithoutLoad {
-			weight = none
-		} else {
-			asked = r.item.Load.Each().String() + " × " + asked
+		if r.item.Mode != dose.WithoutLoad {
+			weight, asked = "", r.item.Load.Each().String()+" × "+asked
 		}
 		t.Rows = append(t.Rows, []string{name, asked, weight, "", more})
 	}
 	d.Table(t)
+	other := "Anything else: a fall, a new medicine, something that felt wrong"
+	if slices.Contains(v.outcome.EachDay, "oxygen_saturation") {
+		other += "; your oxygen before you began, in %"
+	}
 	d.Section("How it was")
 	d.Table(document.Table{Head: []string{"Question", "Your answer"}, Rows: [][]string{
 		{"No pain at all: in training, next morning, or on the days before? Yes or no", ""},
 		{"If there was: the worst pain in training, 0 to 10", ""},
 		{"Pain the next morning, 0 to 10", ""},
-		{"Anything else: a fall, a new medicine, something that felt wrong", ""},
+		{other, ""},
 	}})
 	d.Section("For whoever types it in")
 	d.Say(fmt.Sprintf("Columns: %s. A line for each set, such as 2026-12-14,1,,10,4 (set 1 as asked, 10 done, 4 more); how hard it was as 6/10. The questions are the rows “%s”, “%s” and “%s”, with the answer in the column done. What kind of pain it was, and anything else, is for you to ask.",

@@ -99,6 +99,42 @@ func TestLetters(t *testing.T) {
 	}
 }
 
+// What hurt in an exercise that is asked for no more, since another came in its place, still
+// stands in the letter.
+func TestLeftInLetters(t *testing.T) {
+	r := programtest.Decoded(t, demo.HomeReview())
+	id, last := r.Asked[0].Exercise, &r.Visits[len(r.Visits)-1]
+	seven := 7.
+	last.But = []record.Exception{{Exercise: id, Noted: record.Noted{Pain: &screening.Pain{Kind: screening.OrdinaryPain, Site: body.Shoulder, During: &seven}}}}
+	for i := range r.Asked {
+		if r.Asked[i].Exercise == id {
+			r.Asked[i].Until = last.Day
+		}
+	}
+	re, err := r.Assess(last.Day + 1)
+	if err != nil {
+		t.Fatal(err)
+	}
+	letter, err := papers.OfReview(re).Letter()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := fmt.Sprint(letter); !strings.Contains(got, "shoulder: during 7") {
+		t.Errorf("the doctor reads\n%s", got)
+	}
+}
+
+// Whose oxygen is to be measured each day has a place to write it down, who else has none.
+func TestDiaryAsksForOxygen(t *testing.T) {
+	for code, want := range map[screening.Code]bool{"lung_disease": true, "copd_asymptomatic": false} {
+		r := programtest.Decoded(t, demo.VillageHall())
+		r.Profile.Conditions = screening.AskedFor(code)
+		if got := of(t, r, r.LastDay())["diary"]; strings.Contains(got, "your oxygen before you began") != want || got == "" {
+			t.Errorf("%s: %s", code, got)
+		}
+	}
+}
+
 // The figures of the page are those of the published rows: ADA's table of 2016 as
 // reported with its figures in Colberg 2016 (position statement on exercise) and
 // Turner 2019; in testdata/published/screening.json.

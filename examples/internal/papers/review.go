@@ -43,7 +43,7 @@ func letterOf(r record.Review) letter.Letter {
 		l.Opening = alarm + " " + l.Opening
 	}
 	if slices.ContainsFunc(why, func(r evidence.Reason) bool { return !saidAbove(r) }) {
-		l.Asks = append(l.Asks, "Would you please look at what came up in training before this person goes on with it, and tell me whether training may go on, and within which limits?")
+		l.Asks = append(l.Asks, "Would you please look at what came up before this person goes on with training, and tell me whether it may go on, and within which limits?")
 	}
 	return l
 }

@@ -24,7 +24,7 @@ func training(r record.Review) []string {
 	}
 	var lines []string
 	of := map[string][]string{} // names, by what was said of them on a day
-	for _, item := range r.Items {
+	for _, item := range slices.Concat(r.Left, r.Items) {
 		for _, v := range item.Log {
 			for _, text := range cameUp(words, v) {
 				text = fmt.Sprintf("on %s: %s", page.Day(v.Day), text)

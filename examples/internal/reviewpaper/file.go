@@ -3,6 +3,7 @@ package reviewpaper
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"example.org/posology/dose"
@@ -167,7 +168,7 @@ func recordLookedAt(p *page.Paper, r record.Review) {
 			say(who, []evidence.Reason{f.Reason})
 		}
 	}
-	for _, item := range r.Items {
+	for _, item := range slices.Concat(r.Left, r.Items) {
 		say("to ask, "+item.Name, papers.Queries(item.Decision))
 		for _, v := range item.Log {
 			say(fmt.Sprintf("to watch, %s, %s", item.Name, page.Day(v.Day)), record.Bodily(v))

@@ -41,7 +41,7 @@ func recordItem(p *page.Paper, n int, item record.Decided, shared []evidence.Rea
 		p.Say("   after it ", StepText(*d.Jump)+BridgeText(d))
 		p.Clinicians("            ", d.Jump.Reasons)
 		why = page.Only(why, d.Jump.Reasons)
-	} else if d.Next != nil && d.Next.Mode != dose.WithoutLoad {
+	} else if d.Next != nil && d.Next.Mode != dose.WithoutLoad && d.Next.Next == nil { // of another exercise, the step is its own
 		p.Say("   after it ", "the kit has nothing heavier")
 	}
 	recordGates(p, d.Gates)
