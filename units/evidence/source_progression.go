@@ -60,5 +60,4 @@ var progressionSources = []Source{
 	{ID: "hopkins2000", Citation: "Hopkins WG. Measures of reliability in sports medicine and science. Sports Med 2000;30(1):1-15", DOI: "10.2165/00007256-200030010-00001"},
 	{ID: "phillips2004", Citation: "Phillips WT, et al. Reliability of maximal strength testing in older adults. Arch Phys Med Rehabil 2004", DOI: "10.1016/j.apmr.2003.05.010"},
 	{ID: "levinger2009", Citation: "Levinger I, et al. The reliability of the 1RM strength test for untrained middle-aged individuals. J Sci Med Sport 2009;12(2):310-316"},
-	{ID: "nhanes2011", Citation: "Centers for Disease Control and Prevention, National Center for Health Statistics. National Health and Nutrition Examination Survey 2011-2012, files MGX_G and DEMO_G, public domain"},
 }
