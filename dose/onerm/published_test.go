@@ -283,6 +283,4 @@ type equation interface {
 	OneRM(load units.Mass, reps float64) (units.Mass, error)
 	Load(oneRM units.Mass, reps float64) (units.Mass, error)
 	Studied() units.Range[float64]
-	People() string
-	Fact() evidence.FactID
 }

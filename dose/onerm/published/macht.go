@@ -5,7 +5,6 @@ import (
 	"math"
 
 	"example.org/posology/units"
-	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
@@ -32,17 +31,6 @@ func (m Macht2016) Validate() error {
 	}
 	return field.New("/biacromial_cm", m.Biacromial, "above 0 and at most 100 cm", field.ErrOutOfRange)
 }
-
-// Studied returns "not stated": the repetitions tested are not known here.
-func (m Macht2016) Studied() units.Range[float64] { return units.Range[float64]{} }
-
-// People says in whom and on what the equation was made.
-func (m Macht2016) People() string {
-	return "60 moderately trained men of 21.2 years, bench press"
-}
-
-// Fact names the fact that states the equation.
-func (m Macht2016) Fact() evidence.FactID { return factMacht }
 
 // offset returns what the load's share is added to.
 func (m Macht2016) offset(path string, mass units.Mass, reps float64) (units.Mass, error) {
