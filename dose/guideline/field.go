@@ -15,7 +15,8 @@ import (
 
 // Field names a field of a [Recommendation] that has a basis of its own, or, the
 // last four, what an audit asks beside and no recommendation here states. What nothing is
-// held against is named by its text alone, such as "population" or "weeks".
+// held against is named by its text alone: "population", "age_min", "rm_emphasis", "load_step",
+// "load_rule", "rest_assisting", "weeks" and "effects".
 type Field uint8
 
 // Fields.

@@ -60,6 +60,14 @@ var ownFacts = []evidence.Fact{
 		Value: "strain is the load of the week × its monotony"},
 }
 
+// Facts names the facts behind t: how sets are counted, and what is lifted.
+func (t Totals) Facts() []evidence.FactID {
+	return []evidence.FactID{factRoles, factPairs, factLesserSide, factWorkingSets, factLoad, factDensity}
+}
+
+// Facts names the facts behind monotony and strain.
+func (s Spread) Facts() []evidence.FactID { return []evidence.FactID{factMonotony, factStrain} }
+
 // Facts yields the facts behind this package.
 func Facts() iter.Seq[evidence.Fact] {
 	return func(yield func(evidence.Fact) bool) {

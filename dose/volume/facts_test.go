@@ -62,6 +62,11 @@ func TestFacts(t *testing.T) {
 	for range volume.Facts() {
 		break
 	}
+	for _, id := range slices.Concat(volume.Totals{}.Facts(), volume.Spread{}.Facts()) {
+		if _, known := ledger.Fact(id); !known {
+			t.Errorf("totals rest on %s, which is no fact", id)
+		}
+	}
 	if int(body.ToeExtensors) != len(slices.Collect(body.Muscles())) {
 		t.Error("there is a muscle after the last one that volume counts")
 	}

@@ -38,7 +38,7 @@ type Trial struct {
 func (v *Visit) InVain(s setlog.Set) bool {
 	v = field.OrZero(v)
 	f := v.Plan.Feel
-	if f == nil || Each(s) != f.Load.Each() || s.Reps >= f.Count {
+	if f == nil || given.Each(s) != f.Load.Each() || s.Reps >= f.Count {
 		return false
 	}
 	told, known := given.Told(s.Effort)
@@ -60,7 +60,7 @@ func (v *Visit) Read(asked Trial, t *equipment.Table) (Summary, error) {
 		r.Visit.Plan.Sets = max(1, v.Plan.Sets-1)
 		v = &r.Visit
 	}
-	if Searches(&v.Plan) {
+	if given.Searches(&v.Plan) {
 		r.findBase(asked, t, v.MayFind())
 	} else if lightest, ok := v.lightest(); ok {
 		r.Base = min(r.Base, lightest)
@@ -158,7 +158,7 @@ func (v *Visit) held(asked Trial) bool {
 // ratedLow reports whether every set was rated below 8 of 10 on the scale omni.
 func (v *Visit) ratedLow() bool {
 	for _, s := range v.Sets {
-		if s.Effort.Scale() != units.ScaleOMNI || s.Effort.Number() >= rule.OMNILimit {
+		if s.Effort.Scale() != units.ScaleOMNI || s.Effort.Number() >= given.OMNILimit {
 			return false
 		}
 	}
@@ -170,7 +170,7 @@ func (v *Visit) ratedLow() bool {
 func (r *Summary) BeyondCounting() bool {
 	r = field.OrZero(r)
 	if r.Visit.Plan.Measure == exercise.Repetitions {
-		return r.Known && r.Left > rule.Countable
+		return r.Known && r.Left > given.Countable
 	}
 	return len(r.Visit.Sets) > 0 && !slices.ContainsFunc(r.Visit.Sets, func(s setlog.Set) bool { return !ratedEasy(s.Effort) })
 }
@@ -186,5 +186,5 @@ func (r *Summary) AllRated() bool {
 // nothing else to go by.
 func ratedEasy(e units.Effort) bool {
 	least, known := given.Told(e)
-	return known && least > rule.Countable || e.Scale() == units.ScaleOMNI && e.Number() < rule.OMNILimit
+	return known && least > given.Countable || e.Scale() == units.ScaleOMNI && e.Number() < given.OMNILimit
 }

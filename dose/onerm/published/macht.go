@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"example.org/posology/units"
+	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
@@ -31,6 +32,10 @@ func (m Macht2016) Validate() error {
 	}
 	return field.New("/biacromial_cm", m.Biacromial, "above 0 and at most 100 cm", field.ErrOutOfRange)
 }
+
+// Fact names the fact that states the equation; with ".people" and ".error" it
+// states people and published error.
+func (m Macht2016) Fact() evidence.FactID { return factMacht }
 
 // offset returns what the load's share is added to.
 func (m Macht2016) offset(path string, mass units.Mass, reps float64) (units.Mass, error) {
