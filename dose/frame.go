@@ -79,15 +79,6 @@ func (f *Frame) Request() Request { return *field.OrZero(field.OrZero(f).r) }
 // Table returns what the kit makes in the exercise's hold.
 func (f *Frame) Table() *equipment.Table { return field.OrZero(f).table }
 
-// Estimate returns the test of strength that the dose rests on, made out for the
-// request's side, and false where there is none.
-func (f *Frame) Estimate() (onerm.Estimate, bool) {
-	if f == nil || f.estimate == nil {
-		return onerm.Estimate{}, false
-	}
-	return *f.estimate, true
-}
-
 // Outline returns the dose without a load: phase, sets, the range of the count
 // and the count to begin with, reserve, rest and days.
 func (f *Frame) Outline() Prescription { return field.OrZero(f).g.Prescription }

@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/strength"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
@@ -86,7 +87,7 @@ func (n *now) lookedFor() bool {
 // visits and with no search lately.
 func (n *now) searchesAnew() bool {
 	lately := n.c.Log[max(0, len(n.c.Log)-feelEvery):]
-	return n.seen.Base <= n.lightest() && n.seen.Reps >= n.step.UpTo && n.calm() && !slices.ContainsFunc(lately, func(v visit.Visit) bool { return visit.Searches(&v.Plan) })
+	return n.seen.Base <= n.lightest() && n.seen.Reps >= n.step.UpTo && n.calm() && !slices.ContainsFunc(lately, func(v visit.Visit) bool { return given.Searches(&v.Plan) })
 }
 
 // firstSearch reports whether no weight but the lightest was ever tried: as on the first
@@ -100,7 +101,7 @@ func (n *now) firstSearch() bool {
 func (n *now) cameNear(v *visit.Visit) bool {
 	return n.jump != nil && slices.ContainsFunc(v.Sets, func(s setlog.Set) bool {
 		alone := setlog.Set{Hold: body.OneHand, Load: n.h.WithBody(n.seen.Base), Reps: s.Reps, Effort: s.Effort}
-		return visit.Each(s) == n.seen.Base && n.near(strength.Ability{}.Seen(1, v.Plan.Reserve.Least, alone), n.jump.To.Each())
+		return given.Each(s) == n.seen.Base && n.near(strength.Ability{}.Seen(1, v.Plan.Reserve.Least, alone), n.jump.To.Each())
 	})
 }
 
@@ -145,7 +146,7 @@ func (n *now) found() choice {
 
 func (n *now) triedInVain() bool { return n.seen.Tried && n.seen.Gates.Advice == rule.Raise }
 
-func (n *now) resumes() bool { return visit.Searches(&n.last().Plan) && !visit.Searches(n.before) }
+func (n *now) resumes() bool { return given.Searches(&n.last().Plan) && !given.Searches(n.before) }
 
 // saysDeclined asks why a weight that was to be tried or felt was not, where what was done
 // was easy enough for it and no other is taken, and says later on that this is missing.
@@ -198,7 +199,7 @@ func (n *now) feels() bool {
 			continue
 		}
 		vain := v.Plan.Feel.Load.Each() == next && !slices.ContainsFunc(v.Sets, func(s setlog.Set) bool {
-			return visit.Each(s) == next && !v.InVain(s)
+			return given.Each(s) == next && !v.InVain(s)
 		})
 		if lately || vain && n.likely(next+units.Mass(float64(next)*float64(feelAgain))) < leastFelt {
 			return false

@@ -45,7 +45,7 @@ func (n *now) hints() []evidence.Reason {
 	}{
 		{"progression.note-effort", n.counts() && n.unrated()},
 		{"progression.rate-effort", !n.counts() && n.unrated()},
-		{"progression.note-pain", !visit.PainTold(v.Pain)},
+		{"progression.note-pain", !given.PainTold(v.Pain)},
 		{"progression.note-range", v.RangeLost == screening.Unknown},
 		{"progression.note-signs", v.Moment == nil},
 		{"progression.show-technique", !v.Observer.Made() && !given.Yes(v.FormLost)},

@@ -5,6 +5,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/strength"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
@@ -92,7 +93,7 @@ func (n *now) look(f *dose.Frame, trained units.Day) (*now, error) {
 	}
 	n.before = n.beforeTrial()
 	n.step = n.same(n.before)
-	if visit.Searches(&n.last().Plan) { // what was done while looking counts as sets of the visit
+	if given.Searches(&n.last().Plan) { // what was done while looking counts as sets of the visit
 		n.step.Sets = max(n.step.Sets, min(n.target(), n.last().Done()))
 	}
 	n.here = n.countHere()
@@ -123,7 +124,7 @@ func (n *now) in(r dose.Request) (*now, error) {
 func (n *now) asked() visit.Trial {
 	a := visit.Trial{Least: n.out.reserve.Least, Floor: n.bottom(), Rated: n.c.Policy.Rule == rule.NameOMNIBelow8, Most: units.MaxMass}
 	plan := &n.last().Plan
-	if !visit.Searches(plan) || !n.strength.Known() {
+	if !given.Searches(plan) || !n.strength.Known() {
 		return a
 	}
 	a.Most = plan.Load.Each()
@@ -190,7 +191,7 @@ func (n *now) same(plan *dose.Prescription) dose.Step {
 // before it, if there is one with no fewer repetitions.
 func (n *now) beforeTrial() *dose.Prescription {
 	trial := &n.last().Plan
-	if !visit.Searches(trial) || len(n.seen.Visit.Sets) == 0 {
+	if !given.Searches(trial) || len(n.seen.Visit.Sets) == 0 {
 		return trial
 	}
 	if p := n.h.PlannedBefore(len(n.c.Log)-1, n.seen.Base); p != nil && p.Count >= trial.Count {

@@ -9,7 +9,6 @@ import (
 	"example.org/posology/progression/internal/told"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
-	"example.org/posology/progression/visit"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -117,7 +116,7 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 	if left, same := n.h.SameTold(); same {
 		d.because(because("progression.same-told").With(evidence.Count("visits", history.SameVisits), evidence.Number("left", left)))
 	} else if n.h.FarBelow() {
-		d.because(because("progression.far-below").With(evidence.Days("days", visit.KnownDays)))
+		d.because(because("progression.far-below").With(evidence.Days("days", given.KnownDays)))
 	}
 	return n, d, nil
 }

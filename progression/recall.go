@@ -3,7 +3,6 @@ package progression
 import (
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/internal/history"
-	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 )
@@ -19,14 +18,14 @@ func (n *now) recall(each units.Mass) (again, vain bool) {
 		v, lately := &n.c.Log[i], len(n.c.Log)-i <= feelEvery
 		age += n.h.GapAfter(i)
 		switch {
-		case !lately && age > visit.KnownDays:
+		case !lately && age > given.KnownDays:
 			return false, false
 		case given.Yes(v.Unable) && v.Plan.Load.Each() == each: // a failed lift leaves no set to find
 			return false, lately
 		case history.Lifts(v, each):
 			sets := v.SetsWith(func(m units.Mass) bool { return m == each })
 			shows := v.FormLost == screening.No && n.h.ShowsItself(v.With(sets), n.bottom(), n.out.reserve.Least)
-			return shows && age <= visit.KnownDays && n.calm(), !shows && lately
+			return shows && age <= given.KnownDays && n.calm(), !shows && lately
 		}
 	}
 	return false, false

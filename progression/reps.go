@@ -9,7 +9,6 @@ import (
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/rule"
-	"example.org/posology/progression/visit"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -24,7 +23,7 @@ type fit struct {
 
 // The fewest repetitions that a weight is kept for.
 const (
-	leastCount      = visit.WorthASet
+	leastCount      = given.WorthASet
 	leastAtLightest = 3 // with the lightest weight, where there is nothing to go down to
 )
 
@@ -141,7 +140,7 @@ func (n *now) kept() int {
 		if calm >= floor && floor == n.c.Request.Screening.Limits.LeastCount && !n.out.reserve.Countable && n.out.reserve == n.last().Plan.Reserve {
 			leaves = max(leaves, floor) // see leftEnough: the count can fall no more
 		}
-		if least = min(least, leaves); s.Reps < n.last().Plan.Count || !visit.Searches(&n.last().Plan) { // a trial asks for few
+		if least = min(least, leaves); s.Reps < n.last().Plan.Count || !given.Searches(&n.last().Plan) { // a trial asks for few
 			least = min(least, s.Reps+more)
 		}
 	}

@@ -120,14 +120,14 @@ func balanceSteps(of try, both, one, none []*move) []step {
 		all = append(all, step{move: m, hands: h, sets: balanceTries, count: of.count[i], seconds: of.seconds[i], minutes: balanceMinutes})
 	}
 	for _, m := range both {
-		at(m, BothHandsOn, 0)
+		at(m, bothHandsOn, 0)
 	}
 	for _, m := range one {
-		at(m, OneHandOn, 0)
+		at(m, oneHandOn, 0)
 	}
 	for _, m := range none {
 		for i := range of.seconds {
-			at(m, HandsNear, i)
+			at(m, handsNear, i)
 		}
 	}
 	return all
@@ -138,9 +138,9 @@ func balanceSteps(of try, both, one, none []*move) []step {
 func impactSteps(moves ...*move) []step {
 	var all []step
 	for i, m := range moves {
-		h := HandsNear
+		h := handsNear
 		if i == 0 {
-			h = OneHandOn
+			h = oneHandOn
 		}
 		for sets := 1; sets*impactSet <= mostImpacts; sets++ {
 			all = append(all, step{move: m, hands: h, sets: sets, count: impactSet})

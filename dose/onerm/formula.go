@@ -148,9 +148,6 @@ func (f Formula) Fact() evidence.FactID {
 	return evidence.FactID("onerm." + f.String())
 }
 
-// People says in whom the equation was made, as far as it is known here.
-func (f Formula) People() string { return f.equation().people.Value }
-
 // Studied returns the repetitions to failure over which the equation may be
 // relied on: 3 to 20 for [Kemmler2006], 5 to 16 for the six of 2024, 5 to 10
 // for the two of Reynolds 2006, and for the others 1 to 10, the limit that they

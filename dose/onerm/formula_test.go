@@ -41,12 +41,12 @@ func TestFormulaTexts(t *testing.T) {
 		if got := formula(t, string(text)); err != nil || got != f {
 			t.Errorf("%v: text %q reads back as %v (%v)", f, text, got, err)
 		}
-		if f.People() == "" || f.Fact() == "" || f.Studied().IsZero() || f.Domain().IsZero() {
-			t.Errorf("%v: people, fact, studied or domain not given", f)
+		if f.Fact() == "" || f.Studied().IsZero() || f.Domain().IsZero() {
+			t.Errorf("%v: fact, studied or domain not given", f)
 		}
 	}
 	for _, f := range []onerm.Formula{0, 200} {
-		if f.People() != "" || f.Fact() != "" || !f.Studied().IsZero() || !f.Domain().IsZero() {
+		if f.Fact() != "" || !f.Studied().IsZero() || !f.Domain().IsZero() {
 			t.Errorf("formula %d passes for an equation", f)
 		}
 	}

@@ -68,7 +68,7 @@ func predictor(t *testing.T, code string) equation {
 }
 
 // ng returns a predictor's answer in nanograms.
-func ng(t *testing.T, p equation, load units.Mass, reps float64) float64 {
+func ng(t *testing.T, p predicts, load units.Mass, reps float64) float64 {
 	t.Helper()
 	m, err := p.OneRM(load, reps)
 	if err != nil {
@@ -280,9 +280,11 @@ func TestMisprints(t *testing.T) {
 
 // An equation is a published one from a load and repetitions to failure to a 1RM.
 type equation interface {
-	OneRM(load units.Mass, reps float64) (units.Mass, error)
+	predicts
 	Load(oneRM units.Mass, reps float64) (units.Mass, error)
 	Studied() units.Range[float64]
-	People() string
-	Fact() evidence.FactID
+}
+
+type predicts interface {
+	OneRM(load units.Mass, reps float64) (units.Mass, error)
 }

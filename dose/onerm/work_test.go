@@ -148,7 +148,4 @@ func TestDomainsAsPeopleReadThem(t *testing.T) {
 			t.Errorf("%s: %v, want %s", f, err, want)
 		}
 	}
-	if chest, leg := onerm.Reynolds2006ChestPress.People(), onerm.Reynolds2006LegPress.People(); !strings.Contains(chest, "bench press") || strings.Contains(chest, "leg press") || !strings.Contains(leg, "leg press") {
-		t.Errorf("%s; %s", chest, leg)
-	}
 }

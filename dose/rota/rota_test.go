@@ -23,17 +23,17 @@ func takenBy(t failer, k equipment.Kit, l equipment.Load, all taken) {
 	t.Helper()
 	n := l.Hold().Implements()
 	for _, p := range l.Parts() {
-		switch p.Kind {
-		case equipment.PartDumbbell:
+		switch p.Kind.String() {
+		case "dumbbell":
 			all["dumbbell "+p.Mass.Mass.String()] += n
-		case equipment.PartHandle:
+		case "handle":
 			i := slices.IndexFunc(k.Handles, func(h equipment.Handle) bool { return h.Name == p.Name })
 			all[fmt.Sprint("handle ", i)] += n
-		case equipment.PartBar:
+		case "bar":
 			all["bar 0"]++
-		case equipment.PartPin:
+		case "pin":
 			all["stack 0"]++
-		case equipment.PartPlate:
+		case "plate":
 			all["plate "+p.Mass.Mass.String()] += 2 * n * p.Count
 		}
 	}

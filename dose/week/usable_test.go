@@ -9,7 +9,6 @@ import (
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 
-	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
@@ -220,10 +219,9 @@ func TestEstimateFor(t *testing.T) {
 		r.Exercises, r.Estimates = []exercise.ID{q.Exercise.ID}, tt.given
 		one := q
 		one.Side, one.Estimates = tt.side, tt.given
-		f, err := dose.NewFrame(one)
-		got, some := f.Estimate()
-		if err != nil || some != (tt.want != nil) || some && (got.OneRM != tt.want.OneRM || got.Side != tt.side) {
-			t.Errorf("%s: %+v, %v", tt.name, got, err)
+		got, _ := strength.Tests{Estimates: tt.given}.Test(q.Exercise, tt.side)
+		if (got != nil) != (tt.want != nil) || got != nil && (got.OneRM != tt.want.OneRM || got.Side != tt.side) {
+			t.Errorf("%s: %+v", tt.name, got)
 			continue
 		}
 		for _, code := range []evidence.ReasonCode{"dose.weaker-side", "dose.one-side-tested"} {

@@ -10,3 +10,9 @@ const (
 )
 
 var Maintenances = maintenances
+
+// States and standings that only tests name.
+const (
+	CriterionNotKnown = criterionNotKnown
+	CriterionNotMet   = criterionNotMet
+)

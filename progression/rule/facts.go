@@ -5,6 +5,7 @@ import (
 	"iter"
 	"slices"
 
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/units/evidence"
 )
 
@@ -48,7 +49,7 @@ var loadFacts = []evidence.Fact{
 	{ID: factTwoForTwo, Value: fmt.Sprintf("%[2]d visits running, each with a final set at least %[1]d repetitions past its target: the next one is heavier", twoOver, twoRunning), Source: "nscatextbook", Via: nscaPages, Basis: evidence.Secondary},
 	{ID: factRepsThenLoad, Value: fmt.Sprintf("raise the repetitions with the same load until past the range, then add %v or more: the traditional form", traditionalStep), Source: "hostler2001", Basis: evidence.Published},
 	{ID: factRepsOrLoad, Value: "39 untrained people, 10 weeks, leg against leg: 1RM from 52.90 to 69.05 kg with more load, from 51.67 to 66.82 kg with more repetitions, no difference", Source: "chaves2024", Locator: abstract, Basis: evidence.Published},
-	{ID: factOMNI, Value: fmt.Sprintf("older adults: raise the load when the rating falls below %v of 10", OMNILimit), Source: "buskard2019", Basis: evidence.Published},
+	{ID: factOMNI, Value: fmt.Sprintf("older adults: raise the load when the rating falls below %v of 10", given.OMNILimit), Source: "buskard2019", Basis: evidence.Published},
 	{ID: factFourWays, Value: "82 people of 71.8 years, 11 weeks: rules by percentage, rating, repetitions and reserve gave the same strength and function; the rating was borne best and liked most", Source: "buskard2019", Basis: evidence.Published},
 	{ID: factTopOfRange, Value: fmt.Sprintf("older adults: once %d sets of %d are reached, the load that allows only %d", topSets, topReps, bottomReps), Source: "gearhart2009", Locator: abstract, Basis: evidence.Published},
 	{ID: factSimplify, Value: fmt.Sprintf("make it easier after %d or more sessions in a row below the dose; harder, one thing only, once the dose is passed again and again; weeks 1 and 2 are for learning", simplifyAfter), Source: "homeprotocol", Locator: "Table 2", Basis: evidence.Published},
@@ -67,8 +68,8 @@ var painFacts = []evidence.Fact{
 var setFacts = []evidence.Fact{
 	{ID: factTableKg, Value: fmt.Sprintf("target %v: %s", tableTarget, reserveText()), Source: "concurrent2024", Locator: "Table 1D", Basis: evidence.Published},
 	{ID: factPercent, Value: fmt.Sprintf("change the load by %v %% for each half point that the rating is off the target", 100*perHalfPoint), Source: "helms2018", Basis: evidence.FromMemory},
-	{ID: factReserve, Value: fmt.Sprintf("reserve is told to about %d repetition with 0 to %d left and missed by more than %d with 7 to 10 left", nearError, Countable, farError), Source: "hackett2017", Basis: evidence.Published},
-	{ID: factReserveGap, Value: fmt.Sprintf("between %d and 7 in reserve the larger error is taken", Countable), Basis: evidence.Design, From: []evidence.FactID{factReserve}},
+	{ID: factReserve, Value: fmt.Sprintf("reserve is told to about %d repetition with 0 to %d left and missed by more than %d with 7 to 10 left", nearError, given.Countable, farError), Source: "hackett2017", Basis: evidence.Published},
+	{ID: factReserveGap, Value: fmt.Sprintf("between %d and 7 in reserve the larger error is taken", given.Countable), Basis: evidence.Design, From: []evidence.FactID{factReserve}},
 	{ID: factCoarse, Value: "where the next weight is further than the correction, repetitions are corrected; no rise exceeds the published 10 %, and none rests on memory", Basis: evidence.Design, From: []evidence.FactID{factGuidance}},
 }
 

@@ -3,6 +3,7 @@ package rule
 import (
 	"fmt"
 
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
@@ -17,10 +18,6 @@ const (
 	bottomReps    = 8
 	simplifyAfter = 3 // sessions in a row
 )
-
-// OMNILimit is the rating, of 10 on the scale omni, below which the load rises
-// (Buskard 2019).
-const OMNILimit = 8.0
 
 // traditionalStep is the least step of the form that raises repetitions first.
 const traditionalStep = units.Kilogram * 11 / 10
@@ -126,7 +123,7 @@ func OMNIBelow8(e units.Effort) (Ruling, error) {
 	case 0:
 		return Ruling{}, field.New("/effort", nil, "a rating on the scale omni", field.ErrMissing)
 	case units.ScaleOMNI:
-		return answer(NameOMNIBelow8, e.Number() < OMNILimit, factOMNI, factFourWays), nil
+		return answer(NameOMNIBelow8, e.Number() < given.OMNILimit, factOMNI, factFourWays), nil
 	}
 	return Ruling{}, field.New("/effort", e, "a rating on the scale omni", field.ErrOutOfRange)
 }
@@ -161,7 +158,7 @@ func Simplify(sessions int) (Ruling, error) {
 	if sessions < 0 {
 		return Ruling{}, field.New("/sessions", sessions, "0 sessions or more", field.ErrOutOfRange)
 	}
-	a := Ruling{Rule: NameSimplify, Advice: Keep}
+	a := Ruling{Rule: nameSimplify, Advice: Keep}
 	if sessions >= simplifyAfter {
 		a.Advice = Ease
 	}

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"example.org/posology/dose/equipment"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
@@ -20,11 +21,8 @@ const (
 	farError = 2 // repetitions, typical and more, beyond what can be counted
 )
 
-// How well a reserve is told (Hackett 2017).
-const (
-	Countable = 5 // in reserve: what lies above cannot be counted
-	nearError = 1 // repetitions, typical, with 0 to Countable in reserve
-)
+// nearError is how well a reserve that can be counted is told, in repetitions (Hackett 2017).
+const nearError = 1
 
 // tableTarget is the rating that the table of kilograms aims at.
 var tableTarget = units.Must(units.RPE(8))
@@ -80,12 +78,12 @@ func TrueReserve(e units.Effort) (units.Range[units.RIR], error) {
 	}
 	low, _ := told.Min()
 	high, _ := told.Max()
-	return band(max(0, low-reserveError(low)), high+reserveError(high), high <= Countable)
+	return band(max(0, low-reserveError(low)), high+reserveError(high), high <= given.Countable)
 }
 
 // reserveError returns the usual error of telling a reserve, in repetitions.
 func reserveError(r units.RIR) units.RIR {
-	if r > Countable {
+	if r > given.Countable {
 		return farError
 	}
 	return nearError
@@ -106,7 +104,7 @@ func SetToSetKg(reported units.Effort) (SetChange, error) {
 	if !found {
 		return SetChange{}, field.New("/reported", reported, "0, 1, 2, 3 or 4 to 6 in reserve", field.ErrOutOfRange)
 	}
-	c := SetChange{Rule: NameSetToSetKg, Target: tableTarget, Reported: reported, Change: row.change}
+	c := SetChange{Rule: nameSetToSetKg, Target: tableTarget, Reported: reported, Change: row.change}
 	if c.Within, err = changesOf(real); err != nil {
 		return SetChange{}, field.At("/reported", err)
 	}
@@ -165,7 +163,7 @@ func SetToSetPercent(each units.Mass, target, reported units.Effort) (SetChange,
 		bad.Add("/each", err)
 		return m
 	}
-	c := SetChange{Rule: NameSetToSetPercent, Target: target, Reported: reported, Change: change(told)}
+	c := SetChange{Rule: nameSetToSetPercent, Target: target, Reported: reported, Change: change(told)}
 	low := change(min(topRating, told+float64(reserveError(units.RIR(topRating-told)))))
 	high := change(told - nearError)
 	_, bounded := real.Max()
@@ -260,7 +258,7 @@ func (c SetChange) heavier(t *equipment.Table, each units.Mass) (equipment.Load,
 	most, _ := guidance.Max()
 	limit, err := Plus(each, most)
 	corrected, tooMuch := each.Add(c.Change)
-	if c.Rule != NameSetToSetKg || err != nil || tooMuch != nil {
+	if c.Rule != nameSetToSetKg || err != nil || tooMuch != nil {
 		return equipment.Load{}, false
 	}
 	load, err := t.Nearest(min(limit, corrected), equipment.RoundingRule{})

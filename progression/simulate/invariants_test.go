@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/progression"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/simulate"
 	"example.org/posology/progression/visit"
@@ -93,7 +94,7 @@ func (l *ledger) walk(t *testing.T, s simulate.Setup, visits []simulate.Lived, s
 			for _, done := range before.Sets {
 				lifted = max(lifted, units.Must(done.Each()))
 			}
-			if p := before.Plan; !visit.Searches(&p) {
+			if p := before.Plan; !given.Searches(&p) {
 				earlier[p.Load.Each()] = p
 			}
 			if before.Observer.Made() {

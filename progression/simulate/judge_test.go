@@ -8,7 +8,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/progression"
-	"example.org/posology/progression/rule"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/simulate"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -191,7 +191,7 @@ func TestPlainPolicies(t *testing.T) {
 	if eased == 0 || rises["two"] == 0 || rises["reps"] == 0 || rises["linear"] == 0 {
 		t.Errorf("rises: %v, eased %d times", rises, eased)
 	}
-	if rule.Countable != 5 {
+	if given.Countable != 5 {
 		t.Error("a reserve above five can be counted")
 	}
 }

@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -181,8 +182,8 @@ func (l *Lived) effect() float64 {
 }
 
 const (
-	countable = rule.Countable // in reserve
-	hard      = 8              // of 10 on the scale omni, from which the load is kept
+	countable = given.Countable // in reserve
+	hard      = 8               // of 10 on the scale omni, from which the load is kept
 )
 
 // lifted returns all that is lifted, in kilograms.

@@ -178,47 +178,12 @@ func TestSinceAgainstDirect(t *testing.T) {
 	})
 }
 
-// TestLinks: to another and back by the turned ratio the level is the same and less is
-// known; sides that are far apart are told.
-func TestLinks(t *testing.T) {
-	m := track.StrengthModel()
-	var right []track.Reading
-	for i := range 10 {
-		right = append(right, track.Reading{Day: first + units.Day(4*i), Value: 2.5, Variance: 0.0005})
-	}
-	s := run(t, m, track.State{}, right).State()
-	there, err := track.LiftLink(0.5).Across(m, s)
-	if err != nil {
-		t.Fatal(err)
-	}
-	a, b := s.Now(m), there.Now(m)
-	within(t, "level", b.Level, a.Level+math.Log(0.5), 1e-12)
-	within(t, "variance", b.LevelVar, a.LevelVar+0.31*0.31, 1e-12)
-	if b.Slope != a.Slope || there.Likelihood(m) != s.Likelihood(m) {
-		t.Errorf("%+v, %+v", a, b)
-	}
-	near(t, "readings of the other outweigh the link", online(t, m, there, []track.Reading{{Day: first + 40, Value: 1.2, Variance: 0.0005}})[0].Now(m).Level, 1.2, 0.05)
-	left := func(value float64) track.State {
-		readings := make([]track.Reading, len(right))
-		for i, r := range right {
-			r.Value = value
-			readings[i] = r
-		}
-		return run(t, m, track.State{}, readings).State()
-	}
-	for value, want := range map[float64][2]float64{2.5: {0.99, 1}, 2.3: {0.1, 0.5}, 1.9: {0, 0.001}} {
-		if p := float64(units.Must(track.SideLink().Apart(m, s, left(value)))); p < want[0] || p > want[1] {
-			t.Errorf("left %v: %v", value, p)
-		}
-	}
-}
-
 // TestFromEstimate: a like set is read with the part of its error within the person, an
 // unlike one with the part that equation and person share too.
 func TestFromEstimate(t *testing.T) {
 	e := onerm.Estimate{
 		OneRM: kg(10), Interval: units.Must(units.Between(kg(8), kg(12))), Stated: body.PerHand, Exercise: "a-row", Side: body.Right, Hold: body.OneEachHand,
-		Day: first, ToFailure: units.Exactly(10.0), Formula: onerm.Epley, Grade: onerm.Fair,
+		Day: first, ToFailure: units.Exactly(10.0), Formula: onerm.Epley, Grade: onerm.Measured + 2,
 	}
 	read := func(e onerm.Estimate, usual float64) track.Reading {
 		r, err := track.FromEstimate(e, usual)

@@ -46,8 +46,6 @@ func TestEndsOfRanges(t *testing.T) {
 		"since before the last":  since(first+6, 0.5, 0.99),
 		"a reliability of 0.1 %": change(track.Reliability{Typical: 0.001}, 0.5),
 		"a reliability of 50 %":  change(track.Reliability{Typical: 0.5, Rise: 0.5}, 0.99),
-		"a link by 0.05":         track.Link{Ratio: 0.05}.Validate(),
-		"a link by 20":           track.Link{Ratio: 20, Spread: 0.5}.Validate(),
 		"SEM of 0":               reason(track.SEM(0, 0)),
 		"SEM of correlation 1":   reason(track.SEM(1, 1)),
 		"MDC of 20 tests":        reason(track.MDC(0, 0.5, 1, 20)),

@@ -180,41 +180,6 @@ func ExampleMannKendall() {
 	// slope 1 of 0 to 2
 }
 
-// A new variant begins with what the old one showed, less certain; two sides that are
-// tracked apart can be compared.
-func ExampleLink_Across() {
-	m := track.StrengthModel()
-	side := func(kg float64) track.State {
-		var s track.State
-		for i := range 6 {
-			var err error
-			r := track.Reading{Day: units.Must(units.NewDay(2026, 9, 1+4*i)), Value: math.Log(kg), Variance: 0.036 * 0.036}
-			if s, err = s.Seen(m, r); err != nil {
-				log.Fatal(err)
-			}
-		}
-		return s
-	}
-	right, left := side(10), side(9)
-	seated, err := track.LiftLink(0.9).Across(m, right)
-	if err != nil {
-		log.Fatal(err)
-	}
-	best, within, err := seated.Now(m).OneRM(0.9, track.Width{})
-	if err != nil {
-		log.Fatal(err)
-	}
-	fmt.Println("seated:", best.Short(units.Nearest), "of", within)
-	p, err := track.SideLink().Apart(m, right, left)
-	if err != nil {
-		log.Fatal(err)
-	}
-	fmt.Println("as far apart by chance:", p)
-	// Output:
-	// seated: 9 kg of 5.387 kg to 15.035 kg
-	// as far apart by chance: 49.5 %
-}
-
 func ExampleFromVisit() {
 	day := units.Must(units.NewDay(2027, 2, 5))
 	sets := []setlog.Set{

@@ -9,7 +9,7 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// Facts behind the model, the errors of tests, and links.
+// Facts behind the model and the errors of tests.
 const (
 	factModel      evidence.FactID = "track.model"
 	factFading     evidence.FactID = "track.fading"
@@ -28,9 +28,6 @@ const (
 	factCurl       evidence.FactID = "track.reliability.leg-curl"
 	factPress      evidence.FactID = "track.reliability.leg-press"
 	factExtension  evidence.FactID = "track.reliability.leg-extension"
-	factHands      evidence.FactID = "track.sides"
-	factGrips      evidence.FactID = "track.grips"
-	factLifts      evidence.FactID = "track.lifts"
 
 	// of other packages
 	testAgain  evidence.FactID = "onerm.anchor.test"
@@ -43,7 +40,7 @@ const (
 // and rule, which a ledger must hold too.
 func Facts() iter.Seq[evidence.Fact] {
 	return func(yield func(evidence.Fact) bool) {
-		for _, f := range slices.Concat(modelFacts(), testFacts(), linkFacts()) {
+		for _, f := range slices.Concat(modelFacts(), testFacts()) {
 			if !yield(f) {
 				return
 			}
@@ -80,12 +77,4 @@ func testFacts() []evidence.Fact {
 		}
 	}
 	return list
-}
-
-func linkFacts() []evidence.Fact {
-	return []evidence.Fact{
-		{ID: factGrips, Value: "grip of both hands of 2247 US adults from 50 years on, best of three trials each; open data", Source: "nhanes2011", Basis: evidence.Published},
-		{ID: factHands, Value: fmt.Sprintf("the logarithm of the ratio of two sides has a standard deviation of %v: that of two hands there; of two legs of the young about %v was found", handSpread, legSpread), Basis: evidence.Computed, From: []evidence.FactID{factGrips, factRetest}},
-		{ID: factLifts, Value: fmt.Sprintf("the logarithm of the ratio of two lifts has a standard deviation of up to %v within one sex", liftSpread), Basis: evidence.Computed, From: []evidence.FactID{factRetest}},
-	}
 }

@@ -1,7 +1,6 @@
 package track_test
 
 import (
-	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -10,7 +9,6 @@ import (
 	"gonum.org/v1/gonum/stat"
 
 	"example.org/posology/progression/track"
-	"example.org/posology/testdata/fieldtest"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -91,80 +89,6 @@ func fact(t *testing.T, id evidence.FactID) string {
 	}
 	t.Fatalf("no fact %s", id)
 	return ""
-}
-
-// TestSidesAndLifts: the spreads of the links are those of open data.
-func TestSidesAndLifts(t *testing.T) {
-	var grips []float64
-	for _, row := range table(t, published+"nhanes-grip.csv") {
-		one, other := best(row[4:7]), best(row[7:10])
-		if one > 0 && other > 0 {
-			grips = append(grips, math.Log(one/other))
-		}
-	}
-	within(t, "hands", stat.StdDev(grips, nil), float64(track.SideLink().Spread), 0.005)
-	if len(grips) != 2247 || !strings.Contains(fact(t, "track.grips"), "2247") {
-		t.Errorf("%d people", len(grips))
-	}
-	all, sexes, largest, legs := tested(t), sexOf(t), 0.0, 0.0
-	for a, one := range all {
-		var sides []float64
-		for who, kg := range one["session1"] {
-			if other, ok := one["session1"][leg{who.subject, "R"}]; ok && who.leg == "L" {
-				sides = append(sides, math.Log(kg/other))
-			}
-		}
-		if len(sides) > 0 {
-			legs = math.Max(legs, stat.StdDev(sides, nil))
-		}
-		for b, other := range all {
-			for _, sex := range []string{"male", "female"} {
-				var ratios []float64
-				for subject, s := range sexes {
-					x, y := both(one["session1"], subject), both(other["session1"], subject)
-					if s == sex && x > 0 && y > 0 && a < b {
-						ratios = append(ratios, math.Log(x/y))
-					}
-				}
-				if len(ratios) > 0 {
-					largest = math.Max(largest, stat.StdDev(ratios, nil))
-				}
-			}
-		}
-	}
-	within(t, "lifts", largest, float64(track.LiftLink(1).Spread), 0.005)
-	if want := fmt.Sprintf("about %.2f was found", legs); !strings.Contains(fact(t, "track.sides"), want) {
-		t.Errorf("legs: %q lacks %q", fact(t, "track.sides"), want)
-	}
-}
-
-// best is the best of some trials, 0 where there is none.
-func best(trials []string) (kg float64) {
-	for _, text := range trials {
-		if x, err := strconv.ParseFloat(text, 64); err == nil {
-			kg = math.Max(kg, x)
-		}
-	}
-	return kg
-}
-
-// both is the mean of both legs, or the one value of both arms; 0 where there is none.
-func both(tests map[leg]float64, subject string) float64 {
-	if kg, ok := tests[leg{subject, ""}]; ok {
-		return kg
-	}
-	return math.Sqrt(tests[leg{subject, "L"}] * tests[leg{subject, "R"}])
-}
-
-// sexOf reads whose sex is which; that file has another separator.
-func sexOf(t *testing.T) map[string]string {
-	t.Helper()
-	_, rows := fieldtest.Table(t, published+"hammarstrom-allocation.csv", ';')
-	sexes := map[string]string{}
-	for _, row := range rows {
-		sexes[row[0]] = row[3]
-	}
-	return sexes
 }
 
 // visits are the days of the tests, of which only the week is known: the second was

@@ -200,12 +200,6 @@ func TestQuestionsRefused(t *testing.T) {
 		"lags of a short series":    {reason(track.Diagnose(m, two, 1)), "/readings", field.ErrOutOfRange},
 		"no lags":                   {reason(track.Diagnose(nileModel(), nile(t, nil), 0)), "/lags", field.ErrOutOfRange},
 		"as many lags as errors":    {reason(track.Diagnose(nileModel(), nile(t, nil), 99)), "/lags", field.ErrOutOfRange},
-		"a link by nothing":         {reason(track.Link{}.Across(m, s)), "/link/ratio", field.ErrMissing},
-		"a link by 21":              {reason(track.LiftLink(21).Across(m, s)), "/link/ratio", field.ErrOutOfRange},
-		"a link that is no link":    {reason(track.Link{Ratio: 1, Spread: 0.51}.Across(m, s)), "/link/spread", field.ErrOutOfRange},
-		"a link from nothing":       {reason(track.SideLink().Across(m, track.State{})), "/state", field.ErrMissing},
-		"apart from nothing":        {reason(track.SideLink().Apart(m, s, track.State{})), "/other", field.ErrMissing},
-		"nothing apart":             {reason(track.SideLink().Apart(m, track.State{}, s)), "/one/state", field.ErrMissing},
 		"no estimate":               {reason(track.FromEstimate(onerm.Estimate{}, 10)), "/estimate/one_rm", field.ErrOutOfRange},
 		"usual of 31":               {reason(track.FromEstimate(onerm.Estimate{}, 31)), "/usual", field.ErrOutOfRange},
 		"no reliability":            {reason(track.Reliability{}.FirstTry(two[0])), "/typical", field.ErrMissing},
@@ -327,7 +321,6 @@ func TestNoNumbers(t *testing.T) {
 		_, err = track.StandardReliability().FirstTry(track.Reading{Day: 1, Value: 3, Variance: v})
 		refuses(t, "its variance", err, "/reading/variance", field.ErrOutOfRange)
 	}
-	refuses(t, "a ratio", track.LiftLink(units.Fraction(nan)).Validate(), "/ratio", field.ErrOutOfRange)
 	for _, tt := range []struct {
 		l    track.Likelihood
 		firm float64

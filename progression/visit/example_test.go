@@ -36,7 +36,7 @@ func ExampleGates() {
 		Moment: &screening.Moment{}, RangeLost: screening.No,
 		Pain: &screening.Pain{Kind: screening.OrdinaryPain, Usual: &little, During: &little, After: &little, NextMorning: &little, WeeklyTrend: screening.StablePain},
 	}
-	fmt.Println("each", visit.Each(set), "– looked for a load:", visit.Searches(&v.Plan), "– pain was told:", visit.PainTold(v.Pain))
+	fmt.Println("below what was asked:", v.Below())
 	r, err := visit.Gates(v)
 	if err != nil {
 		fmt.Println(err)
@@ -48,7 +48,7 @@ func ExampleGates() {
 	}
 	fmt.Println(r.Advice, "- aim at", r.Aim)
 	// Output:
-	// each 4 kg – looked for a load: false – pain was told: true
+	// below what was asked: false
 	// raise - Nothing against more load from: events.
 	// raise - Nothing against more load from: pain.
 	// raise - Nothing against more load from: range.

@@ -130,7 +130,7 @@ func (v *Visit) effort() GateAnswer {
 
 func (v *Visit) effortUncounted() GateAnswer {
 	for _, s := range v.Sets {
-		if least, known := given.Told(s.Effort); known && least == 0 || s.Effort.Scale() == units.ScaleOMNI && s.Effort.Number() >= rule.OMNILimit {
+		if least, known := given.Told(s.Effort); known && least == 0 || s.Effort.Scale() == units.ScaleOMNI && s.Effort.Number() >= given.OMNILimit {
 			return GateEffort.says(rule.Keep, because("progression.rated-hard").With(evidence.Effort("effort", s.Effort)))
 		}
 	}

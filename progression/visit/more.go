@@ -35,14 +35,11 @@ func (v *Visit) LastReps() int {
 // visit in which the load was looked for has no dose to stay below.
 func (v *Visit) Below() bool {
 	v = field.OrZero(v)
-	if Searches(&v.Plan) {
+	if given.Searches(&v.Plan) {
 		return false
 	}
 	return v.Done() < v.Plan.Sets || v.someFellShort() || v.countsReserve() && v.leastLeft(v.Plan.Reserve.Least) < v.Plan.Reserve.Least
 }
-
-// WorthASet are the fewest repetitions that a set is worth.
-const WorthASet = 5
 
 // fellShort reports whether a set was done less often than the range begins with, or than
 // was asked below it, and did not end by its reserve, or was worth none.
@@ -50,7 +47,7 @@ func (v *Visit) fellShort(s *setlog.Set) bool {
 	low, _ := v.Plan.Span.Min()
 	least := min(low, v.Plan.Count)
 	if told, known := given.Told(s.Effort); known && v.countsReserve() && told >= v.Plan.Reserve.Least {
-		least = min(least, WorthASet)
+		least = min(least, given.WorthASet)
 	}
 	return s.Reps < least
 }
@@ -127,10 +124,4 @@ func (v *Visit) sends() evidence.Reason {
 // quiet reports a moment in which nothing showed and nothing was measured.
 func quiet(m *screening.Moment) bool {
 	return len(m.Signs) == 0 && m.BP == nil && m.SystolicFall == 0 && m.SpO2 == 0 && m.Pain == nil
-}
-
-// PainTold reports whether all that the pain model asks for was recorded.
-func PainTold(p *screening.Pain) bool {
-	return p != nil && p.Kind != 0 && p.Usual != nil && p.During != nil && p.After != nil &&
-		(p.NextMorning != nil || p.SettledNextMorning != screening.Unknown) && p.WeeklyTrend != 0
 }

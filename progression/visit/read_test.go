@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -124,7 +125,7 @@ func TestWithoutQueried(t *testing.T) {
 
 func TestWhatAVisitShows(t *testing.T) {
 	v := goodVisit()
-	if v.Below() || !v.Met() || v.LastReps() != 12 || v.LeastLeft(0) != 3 || len(v.Refers(nil)) > 0 || !v.MayFind() || !visit.PainTold(v.Pain) {
+	if v.Below() || !v.Met() || v.LastReps() != 12 || v.LeastLeft(0) != 3 || len(v.Refers(nil)) > 0 || !v.MayFind() || !given.PainTold(v.Pain) {
 		t.Errorf("a good visit: %+v", v)
 	}
 	v.Sets[3].Reps, v.Sets[3].Effort = 7, units.Effort{}
@@ -136,7 +137,7 @@ func TestWhatAVisitShows(t *testing.T) {
 		t.Error("nothing is below a search")
 	}
 	v.Moment, v.Pain = &screening.Moment{Signs: []screening.Code{"feels_sick"}}, &screening.Pain{Kind: screening.ChestPain}
-	if why := v.Refers(nil); len(why) != 3 || why[0].Code != "progression.see-today" || v.MayFind() || visit.PainTold(v.Pain) {
+	if why := v.Refers(nil); len(why) != 3 || why[0].Code != "progression.see-today" || v.MayFind() || given.PainTold(v.Pain) {
 		t.Errorf("a sign and chest pain: %+v", why)
 	}
 	v.Moment, v.Pain = nil, &screening.Pain{Kind: screening.OrdinaryPain, Site: body.LowerBack, Usual: score(0), During: score(5), After: score(5), NextMorning: score(5), WeeklyTrend: screening.RisingPain}

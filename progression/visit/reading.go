@@ -38,7 +38,7 @@ type Trial struct {
 func (v *Visit) InVain(s setlog.Set) bool {
 	v = field.OrZero(v)
 	f := v.Plan.Feel
-	if f == nil || Each(s) != f.Load.Each() || s.Reps >= f.Count {
+	if f == nil || given.Each(s) != f.Load.Each() || s.Reps >= f.Count {
 		return false
 	}
 	told, known := given.Told(s.Effort)
@@ -62,7 +62,7 @@ func (v *Visit) Read(asked Trial, t *equipment.Table) (Summary, error) {
 		v.Sets = v.SetsWith(func(m units.Mass) bool { return m != f.Load.Each() })
 		v.Plan.Sets = max(1, v.Plan.Sets-1)
 	}
-	if Searches(&v.Plan) {
+	if given.Searches(&v.Plan) {
 		r.findBase(asked, t, v.MayFind())
 	} else if lightest, ok := v.lightest(); ok {
 		r.Base = min(r.Base, lightest)
@@ -160,7 +160,7 @@ func (v *Visit) held(asked Trial) bool {
 // ratedLow reports whether every set was rated below 8 of 10 on the scale omni.
 func (v *Visit) ratedLow() bool {
 	for _, s := range v.Sets {
-		if s.Effort.Scale() != units.ScaleOMNI || s.Effort.Number() >= rule.OMNILimit {
+		if s.Effort.Scale() != units.ScaleOMNI || s.Effort.Number() >= given.OMNILimit {
 			return false
 		}
 	}
@@ -173,7 +173,7 @@ func (r *Summary) BeyondCounting() bool {
 	r = field.OrZero(r)
 	v := field.OrZero(r.Visit)
 	if v.Plan.Measure == exercise.Repetitions {
-		return r.Known && r.Left > rule.Countable
+		return r.Known && r.Left > given.Countable
 	}
 	return len(v.Sets) > 0 && !slices.ContainsFunc(v.Sets, func(s setlog.Set) bool { return !ratedEasy(s.Effort) })
 }
@@ -189,5 +189,5 @@ func (r *Summary) AllRated() bool {
 // nothing else to go by.
 func ratedEasy(e units.Effort) bool {
 	least, known := given.Told(e)
-	return known && least > rule.Countable || e.Scale() == units.ScaleOMNI && e.Number() < rule.OMNILimit
+	return known && least > given.Countable || e.Scale() == units.ScaleOMNI && e.Number() < given.OMNILimit
 }

@@ -175,12 +175,6 @@ func (v *Visit) fewest() int {
 	return least
 }
 
-// Each returns the mass of each implement of a set that is known to be valid.
-func Each(s setlog.Set) units.Mass {
-	m, _ := s.Hold.Each(s.Load, s.Stated)
-	return m
-}
-
 // OtherLoad returns the load of the first set that was not done with the
 // planned one.
 func (v *Visit) OtherLoad() (units.Mass, bool) {
@@ -259,18 +253,10 @@ func (v *Visit) leastLeft(unrecorded units.RIR) units.RIR {
 // countsReserve reports whether the exercise is one whose reserve is counted.
 func (v *Visit) countsReserve() bool { return v.Plan.Measure == exercise.Repetitions }
 
-// Searches reports whether the load was to be looked for.
-func Searches(p *dose.Prescription) bool {
-	return p != nil && p.Finding != nil && p.Finding.MaxSteps > 0
-}
-
 // Looked reports whether somebody saw the technique at the visit or in the four
 // weeks before.
 func (v *Visit) Looked() bool {
 	v = field.OrZero(v)
 	o := v.Observer
-	return o.Made() && (v.Day.IsZero() || int(v.Day-o.Day) <= KnownDays)
+	return o.Made() && (v.Day.IsZero() || int(v.Day-o.Day) <= given.KnownDays)
 }
-
-// KnownDays are so many days for which what was seen or lifted counts as known.
-const KnownDays = 4 * given.Week

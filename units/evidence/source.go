@@ -1,7 +1,10 @@
 package evidence
 
 import (
+	_ "embed"
 	"iter"
+	"slices"
+	"strings"
 	"sync"
 )
 
@@ -18,18 +21,24 @@ type Source struct {
 	DOISeen bool `json:"doi_seen,omitzero"`
 }
 
-// Sources yields every source, in the order of the subjects.
-func Sources() iter.Seq[Source] {
-	return func(yield func(Source) bool) {
-		for _, part := range sources {
-			for _, s := range part {
-				if !yield(s) {
-					return
-				}
-			}
+// sourcesTSV holds the sources, by subject. Nothing else holds these rows.
+//
+//go:embed sources.tsv
+var sourcesTSV string
+
+// sources reads the list on first use. A test holds that every row has its four cells.
+var sources = sync.OnceValue(func() []Source {
+	var list []Source
+	for line := range strings.SplitSeq(sourcesTSV, "\n") {
+		if cells := strings.Split(line, "\t"); len(cells) == 4 {
+			list = append(list, Source{ID: SourceID(cells[0]), DOI: cells[1], DOISeen: cells[2] == "seen", Citation: cells[3]})
 		}
 	}
-}
+	return list
+})
+
+// Sources yields every source, in the order of the subjects.
+func Sources() iter.Seq[Source] { return slices.Values(sources()) }
 
 // LookUp returns the source with the given ID, and whether there is one.
 func LookUp(id SourceID) (Source, bool) {
@@ -44,6 +53,3 @@ var sourceOf = sync.OnceValue(func() map[SourceID]Source {
 	}
 	return all
 })
-
-// sources are kept by subject, one file each.
-var sources = [][]Source{effortSources, loadRepsSources, screeningSources, guidelineSources, exerciseSources, progressionSources, functionSources, volumeSources, besideSources, dailySources, choiceSources}

@@ -37,8 +37,18 @@ func TestSources(t *testing.T) {
 			t.Errorf("LookUp(%q) = %v, %v", s.ID, got, ok)
 		}
 	}
-	if len(seen) == 0 {
-		t.Fatal("no sources")
+	text, err := os.ReadFile("sources.tsv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	rows := 0
+	for line := range strings.Lines(string(text)) {
+		if line != "\n" && !strings.HasPrefix(line, "#") {
+			rows++
+		}
+	}
+	if len(seen) != rows || rows < 200 {
+		t.Errorf("%d sources of %d rows: a row has four cells, and the third is \"seen\" or empty", len(seen), rows)
 	}
 	if got, ok := evidence.LookUp("nobody1900"); ok || got != (evidence.Source{}) {
 		t.Errorf(`LookUp("nobody1900") = %v, %v`, got, ok)

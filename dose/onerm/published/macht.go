@@ -33,15 +33,8 @@ func (m Macht2016) Validate() error {
 	return field.New("/biacromial_cm", m.Biacromial, "above 0 and at most 100 cm", field.ErrOutOfRange)
 }
 
-// Studied returns "not stated": the repetitions tested are not known here.
-func (m Macht2016) Studied() units.Range[float64] { return units.Range[float64]{} }
-
-// People says in whom and on what the equation was made.
-func (m Macht2016) People() string {
-	return "60 moderately trained men of 21.2 years, bench press"
-}
-
-// Fact names the fact that states the equation.
+// Fact names the fact that states the equation; with ".people" and ".error" it
+// states people and published error.
 func (m Macht2016) Fact() evidence.FactID { return factMacht }
 
 // offset returns what the load's share is added to.

@@ -147,9 +147,6 @@ func (g Regression) line() *line {
 // Studied returns the zone of repetitions to failure that the equation is for.
 func (g Regression) Studied() units.Range[float64] { return g.line().zone }
 
-// People says in whom and on what the equation was made.
-func (g Regression) People() string { return g.line().people }
-
 // Fact names the fact that states the equation; "" for no regression. The same
 // name with ".people" and ".error" states people and published error.
 func (g Regression) Fact() evidence.FactID {

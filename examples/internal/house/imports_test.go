@@ -64,12 +64,12 @@ var mayImport = map[string][]string{
 	"dose/week": slices.Concat(second, []string{"dose", "dose/beside", "dose/internal/given", "dose/internal/say"}),
 	"dose/rota": slices.Concat(second, []string{"dose", "dose/week"}),
 
-	// What engine, visit and rules all need is rule's: advice, the size of a step, the
-	// error of a told reserve. The engine asks visit for what a visit showed, and
+	// What engine, visit and rules all need is rule's: advice and the size of a
+	// step. The engine asks visit for what a visit showed, and
 	// programme for attendance and the dates of a plan; neither knows the engine.
-	// given holds the checks of days and answers that all make, say the form of a
+	// given holds what all ask of days, answers and sets, say the form of a
 	// reason.
-	"progression/internal/given": slices.Concat(ground, []string{"screening"}),
+	"progression/internal/given": slices.Concat(second, []string{"dose"}),
 	"progression/internal/say":   ground,
 	"progression/internal/told":  slices.Concat(ground, []string{"progression/internal/say"}),
 	"progression/rule":           slices.Concat(second, []string{"progression/internal/given"}),
@@ -80,7 +80,7 @@ var mayImport = map[string][]string{
 	"progression": slices.Concat(second, []string{"dose", "dose/week", "progression/rule", "progression/programme", "progression/visit",
 		"progression/internal/given", "progression/internal/history", "progression/internal/told"}),
 	"progression/protocol": slices.Concat(ground, []string{"dose/equipment"}),
-	"progression/simulate": slices.Concat(second, []string{"dose", "dose/week", "progression", "progression/rule", "progression/programme", "progression/visit"}),
+	"progression/simulate": slices.Concat(second, []string{"dose", "dose/week", "progression", "progression/rule", "progression/programme", "progression/visit", "progression/internal/given"}),
 	// Nothing that gives a dose, or keeps a record of one, may import track: no trend,
 	// likelihood or smoother reaches a dose.
 	"progression/track":  slices.Concat(ground, []string{"screening/function", "dose/exercise", "dose/setlog", "dose/onerm", "dose/strength", gonum}),

@@ -101,8 +101,6 @@ var onNil = map[string]struct {
 		_, err = change.InKit(nil, 10*units.Kilogram)
 		return err
 	}},
-	"progression/visit: func PainTold": {false, func() error { visit.PainTold(nil); return nil }},
-	"progression/visit: func Searches": {false, func() error { visit.Searches(nil); return nil }},
 	"progression/visit: method (*Visit) Read": {true, func() error {
 		_, err := (&visit.Visit{}).Read(visit.Trial{}, nil)
 		return err

@@ -1,6 +1,8 @@
 package given
 
 import (
+	"example.org/posology/dose"
+	"example.org/posology/dose/setlog"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
@@ -8,6 +10,19 @@ import (
 
 // Week is so many days.
 const Week = 7
+
+// KnownDays are so many days for which what was seen or lifted counts as known.
+const KnownDays = 4 * Week
+
+// WorthASet are the fewest repetitions that a set is worth.
+const WorthASet = 5
+
+// Countable is the most in reserve that can be counted (Hackett 2017).
+const Countable = 5
+
+// OMNILimit is the rating, of 10 on the scale omni, below which the load rises
+// (Buskard 2019).
+const OMNILimit = 8.0
 
 // UpTo takes a day that is not given, or one up to last, 0 for no end.
 func UpTo(day, last units.Day) error {
@@ -81,4 +96,21 @@ func Zone(z screening.PainZone) string {
 		return "above 2, up to 5 of 10"
 	}
 	return "above 5 of 10"
+}
+
+// PainTold reports whether all that the pain model asks for was recorded.
+func PainTold(p *screening.Pain) bool {
+	return p != nil && p.Kind != 0 && p.Usual != nil && p.During != nil && p.After != nil &&
+		(p.NextMorning != nil || p.SettledNextMorning != screening.Unknown) && p.WeeklyTrend != 0
+}
+
+// Each is the mass of each implement of a set that is known to be valid.
+func Each(s setlog.Set) units.Mass {
+	m, _ := s.Hold.Each(s.Load, s.Stated)
+	return m
+}
+
+// Searches reports whether the load was to be looked for.
+func Searches(p *dose.Prescription) bool {
+	return p != nil && p.Finding != nil && p.Finding.MaxSteps > 0
 }

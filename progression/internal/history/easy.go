@@ -80,7 +80,7 @@ func LeftEasily(v *visit.Visit, weight units.Mass) bool {
 		s := &v.Sets[i]
 		each, _ := s.Hold.Each(s.Load, s.Stated)
 		told, _ := given.Told(s.Effort)
-		if each > weight || each == weight && told <= rule.Countable {
+		if each > weight || each == weight && told <= given.Countable {
 			return false
 		}
 		some = some || each == weight
@@ -107,10 +107,10 @@ func (h *History) CameTo(v *visit.Visit, least int) bool {
 // notEasy reports whether a set was not rated, or as leaving no more than can be counted.
 func notEasy(s setlog.Set) bool {
 	if s.Effort.Scale() == units.ScaleOMNI {
-		return s.Effort.Number() >= wholeScale-rule.Countable
+		return s.Effort.Number() >= wholeScale-given.Countable
 	}
 	told, known := given.Told(s.Effort)
-	return !known || told <= rule.Countable
+	return !known || told <= given.Countable
 }
 
 // Hardest returns the rating of the hardest set, false where one has none on the scale omni.

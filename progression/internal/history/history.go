@@ -31,7 +31,7 @@ func (h *History) Reach() int {
 	for ; i > 0; i-- {
 		v := &h.Log[i-1]
 		age += h.GapAfter(i - 1)
-		near := len(h.Log)-i < leastVisits || age <= visit.KnownDays || int(h.Day-v.Day) <= shownDays
+		near := len(h.Log)-i < leastVisits || age <= given.KnownDays || int(h.Day-v.Day) <= shownDays
 		if !near && done && v.Day < h.Request.Screening.Day {
 			break
 		}
@@ -79,7 +79,7 @@ func (h *History) GapAfter(i int) int {
 		next = h.Log[i+1].Day
 	}
 	gap := int(next - h.Log[i].Day)
-	if gap <= visit.KnownDays {
+	if gap <= given.KnownDays {
 		return min(gap, given.Week)
 	}
 	return gap
@@ -164,7 +164,7 @@ func (h *History) Clean(t *equipment.Table, passed int) (c Cleaned) {
 		switch {
 		case v.Looked():
 			seen = v.Observer
-		case v.FormLost == screening.No && seen.Made() && seen.Day <= v.Day && int(v.Day-seen.Day) <= visit.KnownDays:
+		case v.FormLost == screening.No && seen.Made() && seen.Day <= v.Day && int(v.Day-seen.Day) <= given.KnownDays:
 			change()
 			c.Log[i].Observer = seen
 		}
@@ -187,7 +187,7 @@ func (c *Cleaned) clean(i int, sets []setlog.Set, doubtful []visit.Doubt) {
 	for _, d := range doubtful {
 		s := v.Sets[d.Set]
 		less := v.Less(s)
-		several := v.Plan.Feel != nil || visit.Searches(&v.Plan) // it may have been another one
+		several := v.Plan.Feel != nil || given.Searches(&v.Plan) // it may have been another one
 		if d.Load >= v.Plan.Load.Each() || !whole && (several || !less) {
 			continue
 		}
@@ -237,7 +237,7 @@ func (h *History) Heaviest() units.Mass {
 	most := units.Mass(0)
 	for i := range h.Log {
 		for j := range h.Log[i].Sets {
-			most = max(most, visit.Each(h.Log[i].Sets[j]))
+			most = max(most, given.Each(h.Log[i].Sets[j]))
 		}
 	}
 	return most
@@ -282,7 +282,7 @@ func (h *History) Asked(each units.Mass, visits int) bool {
 // looked; nil: there is none.
 func (h *History) PlannedBefore(place int, each units.Mass) *dose.Prescription {
 	for i := place - 1; i >= 0; i-- {
-		if p := &h.Log[i].Plan; !visit.Searches(p) && p.Load.Each() == each {
+		if p := &h.Log[i].Plan; !given.Searches(p) && p.Load.Each() == each {
 			return p
 		}
 	}
@@ -296,7 +296,7 @@ func (h *History) Declined(each units.Mass, visits int) bool {
 		v := &h.Log[i]
 		at := v.Plan.Load.Each()
 		more := func(m units.Mass) bool { return m > at }
-		asked := v.Plan.Feel != nil || visit.Searches(&v.Plan) && slices.ContainsFunc(h.Log[:i], func(v visit.Visit) bool { return v.Plan.Load.Each() == at })
+		asked := v.Plan.Feel != nil || given.Searches(&v.Plan) && slices.ContainsFunc(h.Log[:i], func(v visit.Visit) bool { return v.Plan.Load.Each() == at })
 		if at >= each && asked && len(v.SetsWith(more)) == 0 {
 			return true
 		}

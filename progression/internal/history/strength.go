@@ -11,7 +11,6 @@ import (
 	"example.org/posology/dose/strength"
 	"example.org/posology/dose/week"
 	"example.org/posology/progression/internal/given"
-	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -59,7 +58,7 @@ func (h *History) ruledBy(a strength.Ability) strength.Ability {
 
 // ratedHard reports whether a set has no rating below the one under which the load rises.
 func ratedHard(s setlog.Set) bool {
-	return s.Effort.Scale() != units.ScaleOMNI || s.Effort.Number() >= rule.OMNILimit
+	return s.Effort.Scale() != units.ScaleOMNI || s.Effort.Number() >= given.OMNILimit
 }
 
 const wholeScale = 10 // of a rating, from which what is left is counted
@@ -68,10 +67,10 @@ const wholeScale = 10 // of a rating, from which what is left is counted
 // omni or by what is left on another.
 func notBelowHard(s setlog.Set) bool {
 	if s.Effort.Scale() == units.ScaleOMNI {
-		return s.Effort.Number() >= rule.OMNILimit
+		return s.Effort.Number() >= given.OMNILimit
 	}
 	told, known := given.Told(s.Effort)
-	return !known || float64(told) <= wholeScale-rule.OMNILimit
+	return !known || float64(told) <= wholeScale-given.OMNILimit
 }
 
 // tests are those of the exercise and hold that a dose may rest on.
@@ -174,7 +173,7 @@ func (h *History) felt(v *visit.Visit, sets []setlog.Set) (a strength.Ability) {
 		return a
 	}
 	for i := range sets {
-		if visit.Each(sets[i]) == f.Load.Each() {
+		if given.Each(sets[i]) == f.Load.Each() {
 			b := h.seen(strength.Ability{}, 1, v.Plan.Reserve.Least, []setlog.Set{sets[i]})
 			if !a.Known() || b.Log > a.Log {
 				a = b
@@ -189,7 +188,7 @@ func (h *History) seen(a strength.Ability, asked int, reserve units.RIR, sets []
 	if h.Request.Exercise.MovesBody {
 		for i := range sets {
 			s := &sets[i]
-			s.Load, s.Hold, s.Stated = h.WithBody(visit.Each(*s)), body.OneHand, 0
+			s.Load, s.Hold, s.Stated = h.WithBody(given.Each(*s)), body.OneHand, 0
 		}
 	}
 	return a.Seen(asked, reserve, sets...)

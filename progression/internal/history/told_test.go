@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
@@ -164,8 +165,8 @@ func TestCleanPair(t *testing.T) {
 	}
 	table := units.Must(h.Request.Kit.Compile(body.OneEachHand))
 	for _, s := range h.Clean(table, 0).Log[0].Sets {
-		if visit.Each(s) != 4*kilo {
-			t.Errorf("%v in each hand", visit.Each(s))
+		if given.Each(s) != 4*kilo {
+			t.Errorf("%v in each hand", given.Each(s))
 		}
 	}
 }

@@ -4,8 +4,6 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/internal/given"
-	"example.org/posology/progression/rule"
-	"example.org/posology/progression/visit"
 	"example.org/posology/units"
 )
 
@@ -15,7 +13,7 @@ const (
 	SameVisits                = 5 // visits running that told one reserve
 	SameDays                  = 2 * given.Week
 	ToldApart  units.Fraction = 0.05 // of what they come to, from each other
-	FarBelow   units.Fraction = 0.5  // of what was lifted within [visit.KnownDays]
+	FarBelow   units.Fraction = 0.5  // of what was lifted within KnownDays
 )
 
 // SameTold reports whether every set of the last visits told one reserve, of loads and counts
@@ -27,7 +25,7 @@ func (h *History) SameTold() (told units.RIR, ok bool) {
 		v := &h.Log[i]
 		for j := range v.Sets {
 			shown, left, known := h.comesTo(&v.Sets[j])
-			if !known || left > rule.Countable || most > 0 && left != told {
+			if !known || left > given.Countable || most > 0 && left != told {
 				return 0, false
 			}
 			if most == 0 {
@@ -46,11 +44,11 @@ func (h *History) SameTold() (told units.RIR, ok bool) {
 // the last weeks came to.
 func (h *History) FarBelow() bool {
 	var now, best float64
-	for i := len(h.Log) - 1; i >= 0 && int(h.Day-h.Log[i].Day) <= visit.KnownDays; i-- {
+	for i := len(h.Log) - 1; i >= 0 && int(h.Day-h.Log[i].Day) <= given.KnownDays; i-- {
 		for j := range h.Log[i].Sets {
 			shown, left, known := h.comesTo(&h.Log[i].Sets[j])
 			switch last := i == len(h.Log)-1; {
-			case last && (!known || left > rule.Countable):
+			case last && (!known || left > given.Countable):
 				return false
 			case last:
 				now = max(now, shown)
@@ -65,7 +63,7 @@ func (h *History) FarBelow() bool {
 // comesTo is what a set shows by Epley, all that is moved among it, and what it told.
 func (h *History) comesTo(s *setlog.Set) (shown float64, told units.RIR, known bool) {
 	told, known = given.Told(s.Effort)
-	load := max(1, float64(h.WithBody(visit.Each(*s)))) // of the body alone the repetitions tell
+	load := max(1, float64(h.WithBody(given.Each(*s)))) // of the body alone the repetitions tell
 	counted := h.Request.Exercise.Measure == exercise.Repetitions
 	return load * (1 + (float64(s.Reps)+float64(told))/EpleyReps), told, known && counted
 }

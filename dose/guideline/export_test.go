@@ -1,0 +1,4 @@
+package guideline
+
+// A field that only tests name.
+const FieldLoadRule = fieldLoadRule

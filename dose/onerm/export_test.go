@@ -1,0 +1,9 @@
+package onerm
+
+// Grades below measured.
+const (
+	Fair     = fair
+	Good     = good
+	Poor     = poor
+	VeryPoor = veryPoor
+)

@@ -1,0 +1,8 @@
+package rota
+
+// Proofs.
+const (
+	BestFound    = bestFound
+	BestOfAll    = bestOfAll
+	LeastWaiting = leastWaiting
+)

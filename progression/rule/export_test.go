@@ -1,0 +1,6 @@
+package rule
+
+// A name that only tests ask for.
+const (
+	NameSetToSetPercent = nameSetToSetPercent
+)
