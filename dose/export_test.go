@@ -18,9 +18,3 @@ var (
 // the request, else what [Frame.Estimate] or, without one, the performed set shows.
 // The zero value knows nothing.
 func (f *Frame) Ability() strength.Ability { return field.OrZero(f).ability }
-
-// Modes that only tests name.
-const (
-	FromBand = fromBand
-	OnCurve  = onCurve
-)

@@ -91,12 +91,12 @@ func (f *Frame) relation() onerm.Relation {
 func (d *draft) take(load equipment.Load, most int) {
 	low, _ := d.g.Span.Min()
 	high, _ := d.g.Span.Max()
-	d.p.Load, d.p.Mode = load, fromBand
+	d.p.Load, d.p.Mode = load, FromBand
 	d.count(load, 0, min(most, high), most)
 	d.p.Span = units.Must(units.Between(min(low, d.p.Count), d.p.Count))
 	d.share(load)
 	if heaviest, err := onerm.Epley.Fraction(aboutTen); err == nil && d.p.Share >= heaviest {
-		d.p.Mode = onCurve
+		d.p.Mode = OnCurve
 		d.because(evidence.Because("dose.on-curve", onerm.Epley.Fact()).With(evidence.Term("equation", onerm.Epley.String()), evidence.Share("share", d.p.Share)))
 		return
 	}

@@ -15,15 +15,14 @@ import (
 	"example.org/posology/units/field"
 )
 
-// Mode says how a load was come by. Two have a text alone: "on the curve", where load, repetitions
-// and reserve are tied by it, and "from the band" of the guideline, beyond the studied curve.
+// Mode says how a load was come by.
 type Mode uint8
 
 // Modes.
 const (
 	_           Mode = iota // not given
-	onCurve                 // "on the curve": load, repetitions and reserve are tied by the load–repetition curve
-	fromBand                // "from the band": load from the guideline's band, beyond the studied curve
+	OnCurve                 // "on the curve": load, repetitions and reserve are tied by the load–repetition curve
+	FromBand                // "from the band": load from the guideline's band, beyond the studied curve
 	LoadFinding             // "load finding": a first weight, from which the load is found
 	WithoutLoad             // "without load": nothing but the body, or a band, of which no mass is known
 	Continued               // "continued": goes on from what was done

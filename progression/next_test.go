@@ -214,7 +214,7 @@ func TestNextRefuses(t *testing.T) {
 	c := rowCourse(t, 4, 6)
 	c.Day = firstDay - 1
 	c.BodyMass = -1
-	c.Policy = progression.Policy{Rule: rule.NamePainGate, MostReps: 21}
+	c.Policy = progression.Policy{Rule: rule.NameSimplify, MostReps: 21}
 	v := c.Log[0]
 	v.Plan.Exercise, v.Plan.Hold, v.Plan.Side, v.Day, v.SorenessDays = "goblet-squat", body.BothHandsOnOne, body.Left, firstDay-2, 31
 	v.Sets = nil

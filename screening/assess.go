@@ -170,21 +170,21 @@ func (a *assessment) listed() {
 		if it.held != Yes {
 			f := it.finding(unsurely)
 			if a.looked(it) && e.route == PhysioLooks {
-				f.Exit = WayOut{Who: thePhysio, With: aLook, Ask: a.missing(it).Code}
+				f.Exit = WayOut{Who: ThePhysio, With: ALook, Ask: a.missing(it).Code}
 			} else if e.meanwhile > WithinLimits || e.route >= PhysioLooks {
-				f.Exit = WayOut{Who: ThePerson, With: anAnswer, Ask: a.missing(it).Code}
+				f.Exit = WayOut{Who: ThePerson, With: AnAnswer, Ask: a.missing(it).Code}
 			}
 			a.out.addOpen(f, e.softened())
 			continue
 		}
 		f := it.finding(variant)
 		if open := a.askFiner(it, e); open != "" && variant != withClearance {
-			if f.Exit = (WayOut{Who: ThePerson, With: anAnswer, Ask: open}); e.route == PhysioLooks {
-				f.Exit.Who, f.Exit.With = thePhysio, aLook
+			if f.Exit = (WayOut{Who: ThePerson, With: AnAnswer, Ask: open}); e.route == PhysioLooks {
+				f.Exit.Who, f.Exit.With = ThePhysio, ALook
 			}
 		} else if a.p.kept(it.entry) && e.meanwhile > WithinLimits {
-			f.Exit = WayOut{Who: theDoctor, With: beingSettled}
-		} else if x := f.exit(e); x.With == aDate {
+			f.Exit = WayOut{Who: TheDoctor, With: BeingSettled}
+		} else if x := f.exit(e); x.With == ADate {
 			x.From = a.p.ends(it.entry)
 			f.Exit = x
 		}

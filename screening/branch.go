@@ -59,9 +59,9 @@ func (a *assessment) branch() {
 	f := finding(Code(b.String()), variant, reason)
 	f.known(b == branchOf(p.Activity.active(), count(knownIn(a.items, Yes, true)) > 0, signs == Yes))
 	if open := a.openOf(b); !f.Known && open != "" && follows.meanwhile > WithinLimits {
-		f.Exit = WayOut{Who: ThePerson, With: anAnswer, Ask: open}
+		f.Exit = WayOut{Who: ThePerson, With: AnAnswer, Ask: open}
 	} else if symptoms && slices.ContainsFunc(needing, p.unliftable) {
-		f.Exit = WayOut{Who: theDoctor, With: beingSettled}
+		f.Exit = WayOut{Who: TheDoctor, With: BeingSettled}
 	}
 	a.out.add(f, follows)
 	if p.diabetesStart(a.items) == NotNeeded {

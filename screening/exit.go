@@ -7,20 +7,18 @@ import (
 	"example.org/posology/units/field"
 )
 
-// Lifter is who can lift what a finding holds: [ThePerson] by answering, "the physiotherapist",
-// "the doctor", "the surgeon" or the clinic that operated, "the specialist team" that looks
-// after the illness, or "the emergency services".
+// Lifter is who can lift what a finding holds.
 type Lifter uint8
 
 // Who can lift it.
 const (
 	_                 Lifter = iota // nothing is held
 	ThePerson                       // "the person": by answering
-	thePhysio                       // "the physiotherapist"
-	theDoctor                       // "the doctor"
-	theSurgeon                      // "the surgeon", or the clinic that operated
-	theTeam                         // "the specialist team": that looks after the illness
-	emergencyServices               // "the emergency services"
+	ThePhysio                       // "the physiotherapist"
+	TheDoctor                       // "the doctor"
+	TheSurgeon                      // "the surgeon", or the clinic that operated
+	TheTeam                         // "the specialist team": that looks after the illness
+	EmergencyServices               // "the emergency services"
 )
 
 var lifters = field.NewVocabulary[Lifter]("who lifts it", "", "the person", "the physiotherapist", "the doctor", "the surgeon", "the specialist team", "the emergency services")
@@ -37,21 +35,19 @@ func (l Lifter) MarshalText() ([]byte, error) { return lifters.Marshal(l) }
 // UnmarshalText reads what MarshalText writes.
 func (l *Lifter) UnmarshalText(text []byte) error { return lifters.Unmarshal(text, l) }
 
-// Means is with what a hold is lifted: "an answer" to the question of [WayOut.Ask]; "a reading"
-// that is taken, or taken again; "a look" of the physiotherapist; "a date" that lies far enough
-// back; [AClearance]; "the limits set" by who operated, as a [Restriction]; or "being settled".
+// Means is with what a hold is lifted.
 type Means uint8
 
 // Means.
 const (
 	_            Means = iota // nothing is held
-	anAnswer                  // "an answer": to the question of [WayOut.Ask]
-	aReading                  // "a reading": that is taken, or taken again
-	aLook                     // "a look": of the physiotherapist, at what the clinician's words say
-	aDate                     // "a date": of what happened, once it lies far enough back
+	AnAnswer                  // "an answer": to the question of [WayOut.Ask]
+	AReading                  // "a reading": that is taken, or taken again
+	ALook                     // "a look": of the physiotherapist, at what the clinician's words say
+	ADate                     // "a date": of what happened, once it lies far enough back
 	AClearance                // "a clearance": that names it, with a name and a day
-	theirLimits               // "the limits set": by who operated, as a [Restriction], or that none are left
-	beingSettled              // "being settled": seen and treated, and then answered with no
+	TheirLimits               // "the limits set": by who operated, as a [Restriction], or that none are left
+	BeingSettled              // "being settled": seen and treated, and then answered with no
 )
 
 var means = field.NewVocabulary[Means]("with what", "", "an answer", "a reading", "a look", "a date", "a clearance", "the limits set", "being settled")
@@ -96,24 +92,24 @@ func (f *Finding) exit(e effect) WayOut {
 	case e.meanwhile <= WithinLimits && e.route < PhysioLooks:
 		return WayOut{}
 	case e.route == Emergency:
-		return WayOut{Who: emergencyServices, With: beingSettled}
+		return WayOut{Who: EmergencyServices, With: BeingSettled}
 	case f.Open && measuredAgain[f.Code] != "":
-		return WayOut{Who: ThePerson, With: aReading, Ask: measuredAgain[f.Code]}
+		return WayOut{Who: ThePerson, With: AReading, Ask: measuredAgain[f.Code]}
 	case f.Open && f.Code == pressureUntaken:
-		return WayOut{Who: ThePerson, With: aReading, Ask: askPressure}
+		return WayOut{Who: ThePerson, With: AReading, Ask: askPressure}
 	case f.Open && untakenReadings[f.Code]:
-		return WayOut{Who: ThePerson, With: aReading, Ask: f.Code}
+		return WayOut{Who: ThePerson, With: AReading, Ask: f.Code}
 	case f.Open:
-		return WayOut{Who: ThePerson, With: anAnswer, Ask: f.Code}
+		return WayOut{Who: ThePerson, With: AnAnswer, Ask: f.Code}
 	case f.Branch() != 0:
-		return WayOut{Who: theDoctor, With: AClearance, Ask: askClearance}
+		return WayOut{Who: TheDoctor, With: AClearance, Ask: askClearance}
 	case e.route == PhysioLooks:
-		return WayOut{Who: thePhysio, With: aLook, Ask: lookOf(f.Code)}
+		return WayOut{Who: ThePhysio, With: ALook, Ask: lookOf(f.Code)}
 	}
 	if en := find(f.Code); en != nil {
 		return en.exit()
 	}
-	return WayOut{Who: theDoctor, With: beingSettled}
+	return WayOut{Who: TheDoctor, With: BeingSettled}
 }
 
 // lookOf is the question that takes a look at what a code stands for, "" for none.
@@ -133,29 +129,29 @@ func lookOf(code Code) Code {
 
 // exit is the way out of an entry that is present.
 func (e *entry) exit() WayOut {
-	who, with := theDoctor, beingSettled
+	who, with := TheDoctor, BeingSettled
 	if e.code == glucoseLow { // treated, and read again
-		return WayOut{Who: ThePerson, With: aReading, Ask: askGlucose}
+		return WayOut{Who: ThePerson, With: AReading, Ask: askGlucose}
 	}
 	switch {
 	case e.released != nil:
 		with = AClearance
 	case e.dated != nil || e.finer != nil && e.finer.dated != nil:
-		with = aDate
+		with = ADate
 	}
 	if own, ok := exits[e.code]; ok {
 		who = own
 	}
 	if setLimits[e.code] {
-		with = theirLimits
+		with = TheirLimits
 	}
 	x := WayOut{Who: who, With: with}
 	switch with {
 	case AClearance:
 		x.Ask = askClearance
-	case aDate:
+	case ADate:
 		x.Ask = dayOf(e.code)
-	case theirLimits:
+	case TheirLimits:
 		x.Ask = askLimit
 	}
 	return x
@@ -163,15 +159,15 @@ func (e *entry) exit() WayOut {
 
 // exits are who lifts an entry, where it is not the person's doctor.
 var exits = map[Code]Lifter{
-	"total_knee_replacement": theSurgeon, "total_hip_replacement": theSurgeon, "shoulder_replacement": theSurgeon,
-	"rotator_cuff_repair": theSurgeon, recentFracture: theSurgeon, "hip_fracture": theSurgeon, eyeOperation: theSurgeon,
-	"retinal_bleed_or_detachment": theTeam, "npdr_moderate_or_worse": theTeam, "diabetic_retinopathy_severe": theTeam, retinopathyHigh: theTeam,
-	"unstable_prosthesis": theSurgeon, "replacement_wound_problem": theSurgeon, replacementLimited: theSurgeon, otherPain[PostOperativePain]: theSurgeon,
+	"total_knee_replacement": TheSurgeon, "total_hip_replacement": TheSurgeon, "shoulder_replacement": TheSurgeon,
+	"rotator_cuff_repair": TheSurgeon, recentFracture: TheSurgeon, "hip_fracture": TheSurgeon, eyeOperation: TheSurgeon,
+	"retinal_bleed_or_detachment": TheTeam, "npdr_moderate_or_worse": TheTeam, "diabetic_retinopathy_severe": TheTeam, retinopathyHigh: TheTeam,
+	"unstable_prosthesis": TheSurgeon, "replacement_wound_problem": TheSurgeon, replacementLimited: TheSurgeon, otherPain[PostOperativePain]: TheSurgeon,
 
-	heartFailure: theTeam, "decompensated_hf": theTeam, "heart_failure_nyha_iv": theTeam, recentHeartAttack: theTeam, weightGain: theTeam,
-	worsening: theTeam, pulseLying: theTeam, "pacemaker": theTeam, "icd": theTeam, "marfan": theTeam, "severe_pulmonary_hypertension": theTeam,
-	"bone_metastases": theTeam, "chemotherapy": theTeam, "oxygen_therapy": theTeam, hbA1cHigh: theTeam, noStrips: theTeam, ketonesHigh: theTeam,
-	otherPain[BonePain]: theTeam, lateLow: theTeam,
+	heartFailure: TheTeam, "decompensated_hf": TheTeam, "heart_failure_nyha_iv": TheTeam, recentHeartAttack: TheTeam, weightGain: TheTeam,
+	worsening: TheTeam, pulseLying: TheTeam, "pacemaker": TheTeam, "icd": TheTeam, "marfan": TheTeam, "severe_pulmonary_hypertension": TheTeam,
+	"bone_metastases": TheTeam, "chemotherapy": TheTeam, "oxygen_therapy": TheTeam, hbA1cHigh: TheTeam, noStrips: TheTeam, ketonesHigh: TheTeam,
+	otherPain[BonePain]: TheTeam, lateLow: TheTeam,
 }
 
 // setLimits are entries of which only the limits of who operated say more.

@@ -21,14 +21,3 @@ func DiabetesStart(p Profile) Need                           { return p.diabetes
 func WiderContraindications(p Profile) []Code                { return p.wider(p.found(), p.measured()) }
 func HeartFailure(c Check, p Profile) ContraindicationAnswer { return c.heartFailure(p.found()) }
 func Offers(code evidence.ReasonCode) (Meanwhile, bool)      { return offers(code) }
-
-// Ways out that only tests name.
-const (
-	ADate             = aDate
-	ALook             = aLook
-	AnAnswer          = anAnswer
-	BeingSettled      = beingSettled
-	EmergencyServices = emergencyServices
-	TheDoctor         = theDoctor
-	ThePhysio         = thePhysio
-)

@@ -15,7 +15,7 @@ func (a *assessment) spineNotSeen(it item) bool {
 	}
 	e := find(spineNotSeen)
 	f := e.finding(plainly)
-	f.Exit = WayOut{Who: thePhysio, With: aLook, Ask: it.question.code}
+	f.Exit = WayOut{Who: ThePhysio, With: ALook, Ask: it.question.code}
 	a.out.addOpen(f, e.effect)
 	return true
 }

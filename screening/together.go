@@ -79,7 +79,7 @@ func (a *assessment) addTogether(code evidence.ReasonCode, e effect, held Answer
 		return
 	}
 	f := finding(unprefixed(code), unsurely, evidence.Because(togetherCode+unsurely, togetherFact))
-	f.Exit = WayOut{Who: ThePerson, With: anAnswer, Ask: a.unsureFlag()}
+	f.Exit = WayOut{Who: ThePerson, With: AnAnswer, Ask: a.unsureFlag()}
 	a.out.addOpen(f, e.softened())
 }
 

@@ -38,7 +38,7 @@ func (s *Situation) bars(t *track, at step) *evidence.Reason {
 		return new(evidence.Because("beside.review-overdue").With(evidence.Day("review", o.ReviewBy)))
 	}
 	demands := at.demands
-	if at.hands == handsNear {
+	if at.hands == HandsNear {
 		demands = demands.Union(body.DemandSet(body.FreeStanding))
 	}
 	if clash := demands.Both(o.Limits.Avoid); clash != 0 {
@@ -65,9 +65,9 @@ func (s *Situation) barsBalance(t *track, at step) *evidence.Reason {
 	switch {
 	case t.id == "one-leg" && !s.stood(3):
 		return new(evidence.Because("beside.look-first", factStart).With(evidence.Count("stands", 3)))
-	case at.hands != bothHandsOn && s.unsteady() && s.alone():
+	case at.hands != BothHandsOn && s.unsteady() && s.alone():
 		return new(evidence.Because("beside.company-first", factCompany))
-	case at.hands == handsNear && (s.held() || s.unsteady()):
+	case at.hands == HandsNear && (s.held() || s.unsteady()):
 		return new(evidence.Because("beside.hand-stays", factCompany))
 	}
 	return nil

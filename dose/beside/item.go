@@ -90,7 +90,7 @@ func (i Item) BriskMinutes() int {
 
 // SecondsFree returns the seconds a day that are stood without a hand on anything.
 func (i Item) SecondsFree() int {
-	if !i.Dosed() || i.Hands != handsNear {
+	if !i.Dosed() || i.Hands != HandsNear {
 		return 0
 	}
 	return i.Sets * i.Seconds

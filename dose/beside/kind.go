@@ -32,16 +32,15 @@ func (k ItemKind) MarshalText() ([]byte, error) { return itemKinds.Marshal(k) }
 // UnmarshalText reads what MarshalText writes.
 func (k *ItemKind) UnmarshalText(text []byte) error { return itemKinds.Unmarshal(text, k) }
 
-// Holding is where the hands are in standing work. The values rise in support: "hands free"
-// with something firm within reach, "one hand" on it, "both hands".
+// Holding is where the hands are in standing work. The values rise in support.
 type Holding uint8
 
 // Holdings, in rising order of support.
 const (
 	_           Holding = iota // not stated
-	handsNear                  // "hands free": something firm within reach
-	oneHandOn                  // "one hand": one hand on something firm
-	bothHandsOn                // "both hands": both hands on something firm
+	HandsNear                  // "hands free": something firm within reach
+	OneHandOn                  // "one hand": one hand on something firm
+	BothHandsOn                // "both hands": both hands on something firm
 )
 
 var holdings = field.NewVocabulary[Holding]("hands", "", "hands free", "one hand", "both hands")

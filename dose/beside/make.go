@@ -75,14 +75,14 @@ func (s *Situation) balance(i *Item) {
 	i.because(weekly(i.Days, row, guideline.FieldBalanceDays))
 	i.because(evidence.Because("beside.balance-minutes", factMinutes).With(evidence.Minutes("minutes", i.Minutes)))
 	i.because(map[Holding]evidence.Reason{
-		bothHandsOn: evidence.Because("beside.both-hands", factSupport), oneHandOn: evidence.Because("beside.one-hand", factSupport),
-		handsNear: evidence.Because("beside.hands-free", factSupport),
+		BothHandsOn: evidence.Because("beside.both-hands", factSupport), OneHandOn: evidence.Because("beside.one-hand", factSupport),
+		HandsNear: evidence.Because("beside.hands-free", factSupport),
 	}[i.Hands])
 	if s.Known.Stands == nil {
 		i.because(evidence.Because("beside.not-looked", factStart))
 	}
 	if s.unsteady() {
-		i.Company = i.Hands != bothHandsOn
+		i.Company = i.Hands != BothHandsOn
 		i.Aim = units.AtLeast(fallsMinutes)
 		i.because(evidence.Because("beside.falls-minutes", factFallsHours).With(evidence.Minutes("aim", fallsMinutes)))
 	}
@@ -137,7 +137,7 @@ func (s *Situation) impact(i *Item, from step) {
 	if i.Height > 0 {
 		i.because(evidence.Because("beside.height", from.facts...).With(evidence.Quantity("height", i.Height, "cm")))
 	}
-	if i.Hands == oneHandOn {
+	if i.Hands == OneHandOn {
 		i.because(evidence.Because("beside.one-hand", factSupport))
 	} else {
 		i.because(evidence.Because("beside.hands-free", factSupport))

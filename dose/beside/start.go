@@ -86,9 +86,9 @@ func (s *Situation) first(t *track) int {
 }
 
 // free returns the first step without a hand on anything.
-func (t *track) free() int { return t.firstWith(handsNear) }
+func (t *track) free() int { return t.firstWith(HandsNear) }
 
-func (t *track) oneHand() int { return t.firstWith(oneHandOn) }
+func (t *track) oneHand() int { return t.firstWith(OneHandOn) }
 
 func (t *track) firstWith(h Holding) int {
 	for i, s := range t.steps {

@@ -120,14 +120,14 @@ func balanceSteps(of try, both, one, none []*move) []step {
 		all = append(all, step{move: m, hands: h, sets: balanceTries, count: of.count[i], seconds: of.seconds[i], minutes: balanceMinutes})
 	}
 	for _, m := range both {
-		at(m, bothHandsOn, 0)
+		at(m, BothHandsOn, 0)
 	}
 	for _, m := range one {
-		at(m, oneHandOn, 0)
+		at(m, OneHandOn, 0)
 	}
 	for _, m := range none {
 		for i := range of.seconds {
-			at(m, handsNear, i)
+			at(m, HandsNear, i)
 		}
 	}
 	return all
@@ -138,9 +138,9 @@ func balanceSteps(of try, both, one, none []*move) []step {
 func impactSteps(moves ...*move) []step {
 	var all []step
 	for i, m := range moves {
-		h := handsNear
+		h := HandsNear
 		if i == 0 {
-			h = oneHandOn
+			h = OneHandOn
 		}
 		for sets := 1; sets*impactSet <= mostImpacts; sets++ {
 			all = append(all, step{move: m, hands: h, sets: sets, count: impactSet})

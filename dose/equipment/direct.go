@@ -33,15 +33,15 @@ func (k Kit) Nearest(target units.Mass, h body.Hold, p RoundingRule) (Load, erro
 	s := seeker{hold: h, target: target, most: min(target, ceiling), ceiling: ceiling, up: p.Direction != units.Down}
 	switch h {
 	case body.OneHand, body.OneEachHand, body.BothHandsOnOne:
-		s.ready(partDumbbell, k.Dumbbells)
+		s.ready(PartDumbbell, k.Dumbbells)
 		s.ready(PartKettlebell, k.Kettlebells)
-		s.handles(partHandle, k.Handles, k.Plates)
+		s.handles(PartHandle, k.Handles, k.Plates)
 	case body.OnBar:
-		s.handles(partBar, asHandles(k.Bars), k.Plates)
+		s.handles(PartBar, asHandles(k.Bars), k.Plates)
 	case body.OnStack:
 		s.stacks(k.Stacks)
 	case body.OnLimb:
-		s.ready(partAnkleWeight, k.AnkleWeights)
+		s.ready(PartAnkleWeight, k.AnkleWeights)
 	default:
 		s.tooMany = true // a table has them all, and is small
 	}
@@ -130,9 +130,9 @@ func (s *seeker) handles(kind PartKind, handles []Handle, plates []Plate) {
 			parts := make([]Part, 0, 2+len(pl.kinds))
 			parts = append(parts, Part{kind, h.Name, withUnit(h.Mass), 1})
 			if h.Collars.Mass > 0 {
-				parts = append(parts, Part{partCollars, "", withUnit(h.Collars), 1})
+				parts = append(parts, Part{PartCollars, "", withUnit(h.Collars), 1})
 			}
-			return pl.parts(parts, partPlate, counts)
+			return pl.parts(parts, PartPlate, counts)
 		})
 	}
 }
@@ -161,7 +161,7 @@ func (s *seeker) stacks(stacks []Stack) {
 		pl := newPlace(stack.AddOns, 1, s.highest()-stack.Pins[0].Mass)
 		for _, pin := range stack.Pins {
 			s.base(pin.Mass, 1, noLimit, pl, func(counts []int) []Part {
-				return pl.parts([]Part{{partPin, stack.Name, withUnit(pin), 1}}, partAddOn, counts)
+				return pl.parts([]Part{{PartPin, stack.Name, withUnit(pin), 1}}, PartAddOn, counts)
 			})
 		}
 	}

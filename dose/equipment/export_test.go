@@ -23,15 +23,3 @@ func (s Stall) In(k Kit) (bool, error) {
 	left, err := stalled(k, []Stall{s})
 	return err == nil && left[0], err
 }
-
-// Kinds of part.
-const (
-	PartAddOn       = partAddOn
-	PartAnkleWeight = partAnkleWeight
-	PartBar         = partBar
-	PartCollars     = partCollars
-	PartDumbbell    = partDumbbell
-	PartHandle      = partHandle
-	PartPin         = partPin
-	PartPlate       = partPlate
-)

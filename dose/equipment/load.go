@@ -12,22 +12,21 @@ import (
 	"example.org/posology/units/field"
 )
 
-// PartKind is what a part of a load is: "dumbbell", "handle", "bar", "collars", "plate",
-// "pin", "add-on", "kettlebell" or "ankle weight".
+// PartKind is what a part of a load is.
 type PartKind uint8
 
 // Kinds of part.
 const (
 	_               PartKind = iota // not given
-	partDumbbell                    // "dumbbell": a ready-made dumbbell
-	partHandle                      // "handle": a dumbbell handle
-	partBar                         // "bar": a bar
-	partCollars                     // "collars": both collars of a handle or bar
-	partPlate                       // "plate": a plate on a handle or bar
-	partPin                         // "pin": a pin position of a stack
-	partAddOn                       // "add-on": an add-on weight on a stack
+	PartDumbbell                    // "dumbbell": a ready-made dumbbell
+	PartHandle                      // "handle": a dumbbell handle
+	PartBar                         // "bar": a bar
+	PartCollars                     // "collars": both collars of a handle or bar
+	PartPlate                       // "plate": a plate on a handle or bar
+	PartPin                         // "pin": a pin position of a stack
+	PartAddOn                       // "add-on": an add-on weight on a stack
 	PartKettlebell                  // "kettlebell"
-	partAnkleWeight                 // "ankle weight"
+	PartAnkleWeight                 // "ankle weight"
 )
 
 var partKinds = field.NewVocabulary[PartKind]("kind of part", "", "dumbbell", "handle", "bar", "collars", "plate", "pin", "add-on", "kettlebell", "ankle weight")
@@ -54,7 +53,7 @@ type Part struct {
 
 // onImplement returns how many of the part one implement has.
 func (p Part) onImplement() int {
-	if p.Kind == partPlate {
+	if p.Kind == PartPlate {
 		return 2 * p.Count
 	}
 	return p.Count
@@ -105,14 +104,14 @@ func (l Load) Parts() []Part {
 	}
 	parts := []Part{{it.kind, it.name, withUnit(it.mass), 1}}
 	if it.collars.Mass > 0 {
-		parts = append(parts, Part{partCollars, "", withUnit(it.collars), 1})
+		parts = append(parts, Part{PartCollars, "", withUnit(it.collars), 1})
 	}
 	if it.sums == nil {
 		return parts
 	}
-	kind := partPlate
-	if it.kind == partPin {
-		kind = partAddOn
+	kind := PartPlate
+	if it.kind == PartPin {
+		kind = PartAddOn
 	}
 	for p, n := range it.sums.of(l.made.row) {
 		parts = append(parts, Part{kind, "", withUnit(p.Mass), n})
@@ -130,7 +129,7 @@ func withUnit(m units.Marked) units.Marked {
 func (l Load) plates() int {
 	n := 0
 	for _, p := range l.Parts() {
-		if p.Kind == partPlate || p.Kind == partAddOn {
+		if p.Kind == PartPlate || p.Kind == PartAddOn {
 			n += p.onImplement() * l.hold.Implements()
 		}
 	}
@@ -166,10 +165,10 @@ func (l Load) String() string {
 	ends := ""
 	for _, p := range parts[1:] {
 		switch p.Kind {
-		case partCollars:
+		case PartCollars:
 			fmt.Fprintf(&b, " with collars %s", p.Mass)
 			continue
-		case partPlate:
+		case PartPlate:
 			ends = " on each end"
 		}
 		fmt.Fprintf(&b, " + %d × %s", p.Count, p.Mass)
@@ -186,7 +185,7 @@ func (l Load) String() string {
 
 // ready reports whether it is ready-made.
 func (k PartKind) ready() bool {
-	return k == partDumbbell || k == PartKettlebell || k == partAnkleWeight
+	return k == PartDumbbell || k == PartKettlebell || k == PartAnkleWeight
 }
 
 // bare describes a load that does not say what it is made of.
@@ -211,7 +210,7 @@ func (p Part) head() string {
 	switch {
 	case p.Kind.ready():
 		return p.Mass.String() + " " + p.Kind.String()
-	case p.Kind != partPin:
+	case p.Kind != PartPin:
 		return name + " " + p.Mass.String()
 	case p.Name == "":
 		name = "stack"

@@ -60,7 +60,7 @@ func (p Purchase) String() string {
 	case p.Plate != Plate{}:
 		return fmt.Sprintf("%d × %s plate", p.Plate.Count, p.Plate.Mass)
 	case p.Handle != Handle{}:
-		return fmt.Sprintf("%d × %s", p.Handle.Count, Part{Kind: partHandle, Name: p.Handle.Name, Mass: p.Handle.Mass}.head())
+		return fmt.Sprintf("%d × %s", p.Handle.Count, Part{Kind: PartHandle, Name: p.Handle.Name, Mass: p.Handle.Mass}.head())
 	}
 	return "nothing"
 }

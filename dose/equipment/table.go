@@ -153,18 +153,18 @@ func (t *Table) fill(k Kit, with ofHand) bool {
 	switch t.hold {
 	case body.OneHand, body.OneEachHand, body.BothHandsOnOne:
 		if with != onlyKettlebells {
-			t.addReady(partDumbbell, k.Dumbbells, n)
+			t.addReady(PartDumbbell, k.Dumbbells, n)
 		}
 		if with != onlyDumbbells {
 			t.addReady(PartKettlebell, k.Kettlebells, n)
 		}
-		return with == onlyKettlebells || t.addHandles(partHandle, k.Handles, k.Plates, n)
+		return with == onlyKettlebells || t.addHandles(PartHandle, k.Handles, k.Plates, n)
 	case body.OnBar:
-		return t.addHandles(partBar, asHandles(k.Bars), k.Plates, n)
+		return t.addHandles(PartBar, asHandles(k.Bars), k.Plates, n)
 	case body.OnStack:
 		return t.addStacks(k.Stacks)
 	case body.OnLimb:
-		t.addReady(partAnkleWeight, k.AnkleWeights, n)
+		t.addReady(PartAnkleWeight, k.AnkleWeights, n)
 		return true
 	case body.OnBand:
 		if len(k.Bands) == 0 {
@@ -246,7 +246,7 @@ func (t *Table) addStacks(stacks []Stack) bool {
 		}
 		first := len(t.items)
 		for _, pin := range stack.Pins {
-			t.items = append(t.items, item{kind: partPin, name: stack.Name, mass: pin, sums: s})
+			t.items = append(t.items, item{kind: PartPin, name: stack.Name, mass: pin, sums: s})
 		}
 		if !t.merge(s, 0, noLimit, first) {
 			return false
@@ -294,7 +294,7 @@ func (t *Table) merge(s *sums, base units.Mass, limit, first int) bool {
 // item returns what r starts from.
 func (t *Table) item(r recipe) *item {
 	it := &t.items[r.item]
-	if it.kind == partPin {
+	if it.kind == PartPin {
 		it = &t.items[r.item+it.sums.start(r.row)]
 	}
 	return it

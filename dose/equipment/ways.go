@@ -37,11 +37,11 @@ func (k Kit) Stock(u Use) int {
 	case u.Kind.ready() && has(len(k.ready(u.Kind))):
 		list := k.ready(u.Kind)
 		return alike(list, list[u.Entry].Mass.Mass)
-	case u.Kind == partHandle && has(len(k.Handles)):
+	case u.Kind == PartHandle && has(len(k.Handles)):
 		return k.Handles[u.Entry].Count
-	case u.Kind == partPlate && has(len(k.Plates)):
+	case u.Kind == PartPlate && has(len(k.Plates)):
 		return k.Plates[u.Entry].Count
-	case u.Kind == partBar && has(len(k.Bars)), u.Kind == partPin && has(len(k.Stacks)):
+	case u.Kind == PartBar && has(len(k.Bars)), u.Kind == PartPin && has(len(k.Stacks)):
 		return 1
 	}
 	return 0
@@ -52,7 +52,7 @@ func (k Kit) ready(kind PartKind) []Dumbbell {
 	switch kind {
 	case PartKettlebell:
 		return k.Kettlebells
-	case partAnkleWeight:
+	case PartAnkleWeight:
 		return k.AnkleWeights
 	}
 	return k.Dumbbells
@@ -112,15 +112,15 @@ type finder struct {
 func (f *finder) find() error {
 	switch f.hold {
 	case body.OneHand, body.OneEachHand, body.BothHandsOnOne:
-		f.ready(partDumbbell)
+		f.ready(PartDumbbell)
 		f.ready(PartKettlebell)
-		f.handles(partHandle, f.k.Handles)
+		f.handles(PartHandle, f.k.Handles)
 	case body.OnBar:
-		f.handles(partBar, asHandles(f.k.Bars))
+		f.handles(PartBar, asHandles(f.k.Bars))
 	case body.OnStack:
 		return f.stacks()
 	case body.OnLimb:
-		f.ready(partAnkleWeight)
+		f.ready(PartAnkleWeight)
 	default:
 		if f.each == 0 && (f.hold == body.Unloaded || len(f.k.Bands) > 0) {
 			f.add(nil)
@@ -155,7 +155,7 @@ func (f *finder) handles(kind PartKind, handles []Handle) {
 		}
 		parts := []Part{{kind, h.Name, withUnit(h.Mass), 1}}
 		if h.Collars.Mass > 0 {
-			parts = append(parts, Part{partCollars, "", withUnit(h.Collars), 1})
+			parts = append(parts, Part{PartCollars, "", withUnit(h.Collars), 1})
 		}
 		f.plates(onEnds/2, h.limit(), parts, Use{kind, i, n})
 	}
@@ -186,8 +186,8 @@ func (f *finder) plates(onEnd units.Mass, limit int, parts []Part, first Use) {
 		made, uses := slices.Clone(parts), []Use{first}
 		for i, c := range counts {
 			if c > 0 {
-				made = append(made, Part{partPlate, "", withUnit(r.kinds[i].mass), c})
-				uses = append(uses, Use{partPlate, r.kinds[i].entry, c * places})
+				made = append(made, Part{PartPlate, "", withUnit(r.kinds[i].mass), c})
+				uses = append(uses, Use{PartPlate, r.kinds[i].entry, c * places})
 			}
 		}
 		f.add(made, uses...)
@@ -236,7 +236,7 @@ func (f *finder) stacks() error {
 			return err
 		}
 		if load, made := table.Find(f.each); made {
-			f.add(load.Parts(), Use{partPin, i, 1})
+			f.add(load.Parts(), Use{PartPin, i, 1})
 		}
 	}
 	return nil

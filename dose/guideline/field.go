@@ -14,34 +14,32 @@ import (
 )
 
 // Field names a field of a [Recommendation] that has a basis of its own, or, the
-// last four, what an audit asks beside and no recommendation here states. What nothing is
-// held against is named by its text alone: "population", "age_min", "rm_emphasis", "load_step",
-// "load_rule", "rest_assisting", "weeks" and "effects".
+// last four, what an audit asks beside and no recommendation here states.
 type Field uint8
 
 // Fields.
 const (
 	_                   Field = iota // not given
-	fieldPopulation                  // "population"
-	fieldAgeMin                      // "age_min"
+	FieldPopulation                  // "population"
+	FieldAgeMin                      // "age_min"
 	FieldDays                        // "days"
 	FieldSessionsPerDay              // "sessions_per_day"
 	FieldSets                        // "sets"
 	FieldWeeklySets                  // "weekly_sets"
 	FieldReps                        // "reps"
 	FieldRM                          // "rm"
-	fieldRMEmphasis                  // "rm_emphasis"
+	FieldRMEmphasis                  // "rm_emphasis"
 	FieldLoad                        // "load"
 	FieldLoadUpper                   // "load_upper"
 	FieldLoadLower                   // "load_lower"
 	FieldLoadStart                   // "load_start"
-	fieldLoadStep                    // "load_step"
-	fieldLoadRule                    // "load_rule"
+	FieldLoadStep                    // "load_step"
+	FieldLoadRule                    // "load_rule"
 	FieldEffort                      // "effort"
 	FieldReserve                     // "reserve"
 	FieldRest                        // "rest"
 	FieldRestBetween                 // "rest_between"
-	fieldRestAssisting               // "rest_assisting"
+	FieldRestAssisting               // "rest_assisting"
 	FieldRestInSet                   // "rest_in_set"
 	FieldRepSeconds                  // "rep_seconds"
 	FieldLiftSeconds                 // "lift_seconds"
@@ -52,8 +50,8 @@ const (
 	FieldPerMuscle                   // "per_muscle"
 	FieldMinutes                     // "session_minutes"
 	FieldImpacts                     // "impacts"
-	fieldWeeks                       // "weeks"
-	fieldEffects                     // "effects"
+	FieldWeeks                       // "weeks"
+	FieldEffects                     // "effects"
 	FieldAerobic                     // "aerobic_minutes"
 	FieldPushPull                    // "push_and_pull"
 	FieldSquatHinge                  // "squat_and_hinge"
@@ -79,26 +77,26 @@ func (f *Field) UnmarshalText(text []byte) error { return fields.Unmarshal(text,
 
 // readers say what each field states.
 var readers = [...]reader{
-	fieldPopulation:     worded("for whom", func(r *Recommendation) string { return r.Population }),
-	fieldAgeMin:         worded("age in years, at least", func(r *Recommendation) string { return number(int(r.AgeMin)) }),
+	FieldPopulation:     worded("for whom", func(r *Recommendation) string { return r.Population }),
+	FieldAgeMin:         worded("age in years, at least", func(r *Recommendation) string { return number(int(r.AgeMin)) }),
 	FieldDays:           ranged("days a week", func(r *Recommendation) units.Range[int] { return r.Days }),
 	FieldSets:           ranged("sets per exercise", func(r *Recommendation) units.Range[int] { return r.Sets }),
 	FieldSessionsPerDay: ranged("sessions a day", func(r *Recommendation) units.Range[int] { return r.SessionsPerDay }),
 	FieldWeeklySets:     ranged("sets per muscle group in a week", func(r *Recommendation) units.Range[int] { return r.WeeklySets }),
 	FieldReps:           ranged("repetitions per set", func(r *Recommendation) units.Range[int] { return r.Reps }),
 	FieldRM:             ranged("load as a repetition maximum", func(r *Recommendation) units.Range[int] { return r.RM }),
-	fieldRMEmphasis:     ranged("repetition maximum that is stressed", func(r *Recommendation) units.Range[int] { return r.RMEmphasis }),
+	FieldRMEmphasis:     ranged("repetition maximum that is stressed", func(r *Recommendation) units.Range[int] { return r.RMEmphasis }),
 	FieldLoad:           ranged("load in shares of 1RM", func(r *Recommendation) units.Range[units.Fraction] { return r.Load }),
 	FieldLoadUpper:      ranged("load for the arms and trunk in shares of 1RM", func(r *Recommendation) units.Range[units.Fraction] { return r.LoadUpper }),
 	FieldLoadLower:      ranged("load for the hips and legs in shares of 1RM", func(r *Recommendation) units.Range[units.Fraction] { return r.LoadLower }),
 	FieldLoadStart:      ranged("first load in shares of 1RM", func(r *Recommendation) units.Range[units.Fraction] { return r.LoadStart }),
-	fieldLoadStep:       ranged("rise in load", func(r *Recommendation) units.Range[units.Fraction] { return r.LoadStep }),
-	fieldLoadRule:       worded("when load rises", func(r *Recommendation) string { return r.LoadRule }),
+	FieldLoadStep:       ranged("rise in load", func(r *Recommendation) units.Range[units.Fraction] { return r.LoadStep }),
+	FieldLoadRule:       worded("when load rises", func(r *Recommendation) string { return r.LoadRule }),
 	FieldEffort:         worded("effort", func(r *Recommendation) string { return r.Effort.String() }),
 	FieldReserve:        ranged("repetitions in reserve", func(r *Recommendation) units.Range[units.RIR] { return r.Reserve }),
 	FieldRestBetween:    ranged("seconds of rest between exercises", func(r *Recommendation) units.Range[int] { return r.RestBetween }),
 	FieldRest:           ranged("seconds of rest between sets", func(r *Recommendation) units.Range[int] { return r.Rest }),
-	fieldRestAssisting:  ranged("seconds of rest in assistance exercises", func(r *Recommendation) units.Range[int] { return r.RestAssisting }),
+	FieldRestAssisting:  ranged("seconds of rest in assistance exercises", func(r *Recommendation) units.Range[int] { return r.RestAssisting }),
 	FieldRestInSet:      ranged("seconds of rest between repetitions", func(r *Recommendation) units.Range[float64] { return r.RestInSet }),
 	FieldRepSeconds:     ranged("seconds per repetition", func(r *Recommendation) units.Range[float64] { return r.RepSeconds }),
 	FieldLiftSeconds:    ranged("seconds of lifting", func(r *Recommendation) units.Range[int] { return r.LiftSeconds }),
@@ -109,8 +107,8 @@ var readers = [...]reader{
 	FieldPerMuscle:      ranged("exercises per muscle group", func(r *Recommendation) units.Range[int] { return r.PerMuscle }),
 	FieldMinutes:        ranged("minutes of a session", func(r *Recommendation) units.Range[int] { return r.Minutes }),
 	FieldImpacts:        ranged("moderate impacts per session", func(r *Recommendation) units.Range[int] { return r.Impacts }),
-	fieldWeeks:          ranged("weeks of the programme", func(r *Recommendation) units.Range[int] { return r.Weeks }),
-	fieldEffects:        worded("effects of single variables", (*Recommendation).effects),
+	FieldWeeks:          ranged("weeks of the programme", func(r *Recommendation) units.Range[int] { return r.Weeks }),
+	FieldEffects:        worded("effects of single variables", (*Recommendation).effects),
 	FieldAerobic:        ranged("minutes a week of aerobic training at moderate effort", func(r *Recommendation) units.Range[int] { return r.Aerobic }),
 	FieldPushPull:       worded("sets a week of pushing and of pulling", nothingStated),
 	FieldSquatHinge:     worded("sets a week of squatting and of hinging", nothingStated),

@@ -7,18 +7,17 @@ import (
 )
 
 // Grade says how much an estimate is worth. It goes with the width of the
-// interval: "measured", "good" up to 5 repetitions to failure, "fair" up to 10,
-// "poor" up to 15 and "very poor" up to 20.
+// interval.
 type Grade uint8
 
 // Grades, the best first.
 const (
 	_        Grade = iota // not given
 	Measured              // "measured": one repetition to failure: no equation
-	good                  // "good": up to 5 repetitions to failure
-	fair                  // "fair": up to 10
-	poor                  // "poor": up to 15
-	veryPoor              // "very poor": up to 20
+	Good                  // "good": up to 5 repetitions to failure
+	Fair                  // "fair": up to 10
+	Poor                  // "poor": up to 15
+	VeryPoor              // "very poor": up to 20
 )
 
 var grades = field.NewVocabulary[Grade]("grade", "", "measured", "good", "fair", "poor", "very poor")

@@ -39,10 +39,10 @@ type row struct {
 // symmetric but for novices, whom the classical equations underrate.
 var intervalRows = [...]row{
 	{upTo: 1, toFailure: both(0.08), novice: both(0.15), grade: Measured},
-	{upTo: 5, toFailure: both(0.10), reserve: both(0.12), novice: margin{0.10, 0.20}, grade: good},
-	{upTo: 10, toFailure: both(0.12), reserve: both(0.15), novice: margin{0.12, 0.25}, grade: fair},
-	{upTo: 15, toFailure: both(0.20), reserve: both(0.25), novice: margin{0.20, 0.30}, grade: poor},
-	{upTo: 20, toFailure: both(0.25), grade: veryPoor},
+	{upTo: 5, toFailure: both(0.10), reserve: both(0.12), novice: margin{0.10, 0.20}, grade: Good},
+	{upTo: 10, toFailure: both(0.12), reserve: both(0.15), novice: margin{0.12, 0.25}, grade: Fair},
+	{upTo: 15, toFailure: both(0.20), reserve: both(0.25), novice: margin{0.20, 0.30}, grade: Poor},
+	{upTo: 20, toFailure: both(0.25), grade: VeryPoor},
 }
 
 const (
@@ -83,7 +83,7 @@ func gradeAt(toFailure int) Grade {
 			return r.grade
 		}
 	}
-	return veryPoor
+	return VeryPoor
 }
 
 // String prints the repetitions of the row, such as "6-10".

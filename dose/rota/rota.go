@@ -34,16 +34,15 @@ type Client struct {
 	Items []dose.Prescription `json:"items"` // 1 to 30, each at most an hour
 }
 
-// Proof says how much of a rota is known to be the best there is: "best found" by a bounded search,
-// "least waiting", or "best of all".
+// Proof says how much of a rota is known to be the best there is.
 type Proof uint8
 
 // Proofs, the strongest last.
 const (
 	_            Proof = iota // not given
-	bestFound                 // "best found": the best that a bounded search met; the bounds say how far off it can be
-	leastWaiting              // "least waiting": no rota has less waiting and, with as little, fewer slots
-	bestOfAll                 // "best of all": every other rota was ruled out
+	BestFound                 // "best found": the best that a bounded search met; the bounds say how far off it can be
+	LeastWaiting              // "least waiting": no rota has less waiting and, with as little, fewer slots
+	BestOfAll                 // "best of all": every other rota was ruled out
 )
 
 var proofs = field.NewVocabulary[Proof]("proof", "", "best found", "least waiting", "best of all")
@@ -117,9 +116,9 @@ type Turn struct {
 //  4. read slot by slot, clients by the order of their names (as bytes), the
 //     earlier exercise of each, waiting last
 //
-// Small classes are searched through ("best of all"). For others a bounded search
+// Small classes are searched through ([BestOfAll]). For others a bounded search
 // returns the best that it met: often its waiting and slots reach what must be
-// at least ("least waiting"), else the bounds stand in the result ("best found").
+// at least ([LeastWaiting]), else the bounds stand in the result ([BestFound]).
 // It is never worse than one client after the other. The result does not
 // depend on the order in which the clients are given.
 //

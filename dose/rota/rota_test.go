@@ -23,17 +23,17 @@ func takenBy(t failer, k equipment.Kit, l equipment.Load, all taken) {
 	t.Helper()
 	n := l.Hold().Implements()
 	for _, p := range l.Parts() {
-		switch p.Kind.String() {
-		case "dumbbell":
+		switch p.Kind {
+		case equipment.PartDumbbell:
 			all["dumbbell "+p.Mass.Mass.String()] += n
-		case "handle":
+		case equipment.PartHandle:
 			i := slices.IndexFunc(k.Handles, func(h equipment.Handle) bool { return h.Name == p.Name })
 			all[fmt.Sprint("handle ", i)] += n
-		case "bar":
+		case equipment.PartBar:
 			all["bar 0"]++
-		case "pin":
+		case equipment.PartPin:
 			all["stack 0"]++
-		case "plate":
+		case equipment.PartPlate:
 			all["plate "+p.Mass.Mass.String()] += 2 * n * p.Count
 		}
 	}

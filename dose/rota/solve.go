@@ -71,7 +71,7 @@ func (s *solution) take(rows grid, cost price) {
 // solve returns the best rota that it finds, never worse than start, if there
 // is one, or than one client after the other.
 func (p *problem) solve(start grid) solution {
-	s := solution{rows: p.oneByOne(), proof: bestFound}
+	s := solution{rows: p.oneByOne(), proof: BestFound}
 	s.cost = p.cost(s.rows)
 	if start != nil {
 		s.take(start.without(), p.cost(start))
@@ -89,11 +89,11 @@ func (p *problem) solve(start grid) solution {
 	switch {
 	case p.partial:
 	case whole:
-		s.proof, s.least = bestOfAll, s.cost
+		s.proof, s.least = BestOfAll, s.cost
 	case waitingProven && s.cost.slots == s.least.slots:
-		s.proof = leastWaiting
+		s.proof = LeastWaiting
 	}
-	if s.proof != bestOfAll {
+	if s.proof != BestOfAll {
 		p.improve(&s)
 	}
 	return s

@@ -99,9 +99,9 @@ func (p *problem) reasons(t Timetable, name string, longest dose.Prescription) [
 		list = append(list, evidence.Because("rota.waiting", factSlots).With(evidence.Count("waiting", t.Waiting)))
 	}
 	switch t.Proof {
-	case bestOfAll:
+	case BestOfAll:
 		list = append(list, evidence.Because("rota.best"))
-	case leastWaiting:
+	case LeastWaiting:
 		list = append(list, evidence.Because("rota.least-waiting"))
 	default:
 		list = append(list, evidence.Because("rota.best-found", factSlots).With(evidence.Count("waiting", t.WaitingBound), evidence.Count("slots", t.SlotsBound)))

@@ -289,7 +289,7 @@ func (b *choice) fitted(c Class, minutes, whole int, proven bool) Fitted {
 	p, _ := newRotaProblem(b.class) // it was solved before
 	s := p.solve(b.rows)
 	if s.cost.slots > b.slots { // less waiting in more slots than there is time for
-		s.rows, s.cost, s.proof = b.rows, p.cost(b.rows), bestFound
+		s.rows, s.cost, s.proof = b.rows, p.cost(b.rows), BestFound
 		s.least.waiting, s.least.slots = p.bound(p.all())
 	}
 	f.Timetable = p.timetable(s)

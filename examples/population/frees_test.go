@@ -14,7 +14,7 @@ import (
 func given(p screening.Profile, way screening.WayOut) (screening.Profile, bool) {
 	p.Answers = maps.Clone(p.Answers)
 	switch {
-	case way.With.String() == "an answer":
+	case way.With == screening.AnAnswer:
 		found := false
 		for _, list := range []*screening.Checklist{&p.Diseases, &p.Symptoms, &p.RedFlags, &p.Conditions} {
 			if slices.Contains(list.Unsure, way.Ask) {
@@ -26,7 +26,7 @@ func given(p screening.Profile, way screening.WayOut) (screening.Profile, bool) 
 			p.Answers[way.Ask] = screening.No
 		}
 		return p, true
-	case way.With.String() == "a reading" && way.Ask == "blood_pressure":
+	case way.With == screening.AReading && way.Ask == "blood_pressure":
 		p.BP = &screening.BloodPressure{Systolic: 128, Diastolic: 78}
 		return p, true
 	case way.With == screening.AClearance:

@@ -70,7 +70,7 @@ func (l phaseLook) exit(row exitRow) ExitAnswer {
 
 // criterion answers one criterion; for a value that is no criterion it says "not known".
 func (l phaseLook) criterion(c Criterion) CriterionAnswer {
-	h, why := criterionNotKnown, evidence.Reason{}
+	h, why := CriterionNotKnown, evidence.Reason{}
 	switch c {
 	case criterionHappened:
 		h, why = l.happened()
@@ -99,7 +99,7 @@ func said(v fmt.Stringer) string {
 	if text := v.String(); text != "" {
 		return text
 	}
-	return criterionNotKnown.String()
+	return CriterionNotKnown.String()
 }
 
 // metIf is Met or NotMet.
@@ -107,13 +107,13 @@ func metIf(met bool) CriterionState {
 	if met {
 		return CriterionMet
 	}
-	return criterionNotMet
+	return CriterionNotMet
 }
 
 // answered is CriterionMet for the good answer, CriterionNotKnown for unknown, else CriterionNotMet.
 func answered(a, good screening.Answer) CriterionState {
 	if a == screening.Unknown {
-		return criterionNotKnown
+		return CriterionNotKnown
 	}
 	return metIf(a == good)
 }
@@ -122,7 +122,7 @@ func (l phaseLook) happened() (CriterionState, evidence.Reason) {
 	why := evidence.Because("progression.exit-happened", factExits, factHappenings).With(evidence.Term("standing", said(l.Standing)))
 	switch l.Standing {
 	case 0, AskWhatHappened:
-		return criterionNotKnown, why
+		return CriterionNotKnown, why
 	}
 	return metIf(l.Standing == PlanStands), why
 }
@@ -144,7 +144,7 @@ func (l phaseLook) sessions() (CriterionState, evidence.Reason) {
 	why := evidence.Because("progression.exit-sessions", factExitSessions).With(
 		evidence.Count("done", l.Done), evidence.Count("planned", l.Planned), evidence.Count("least", fewPlanned), evidence.Share("full", fullShare))
 	if l.Planned < fewPlanned {
-		return criterionNotKnown, why
+		return CriterionNotKnown, why
 	}
 	return metIf(nearlyAll(l.Done, l.Planned)), why
 }
@@ -152,7 +152,7 @@ func (l phaseLook) sessions() (CriterionState, evidence.Reason) {
 // technique counts only if it was seen since the phase began.
 func (l phaseLook) technique() (CriterionState, evidence.Reason) {
 	if !l.Technique.Made() || l.Technique.Day < l.First {
-		return criterionNotKnown, evidence.Because("progression.exit-technique-not-seen", factExitTechnique)
+		return CriterionNotKnown, evidence.Because("progression.exit-technique-not-seen", factExitTechnique)
 	}
 	return CriterionMet, evidence.Because("progression.exit-technique", factExitTechnique).With(evidence.Text("who", l.Technique.Who), evidence.Day("day", l.Technique.Day))
 }
@@ -167,9 +167,9 @@ func (l phaseLook) visits() (CriterionState, evidence.Reason) {
 	why := evidence.Because("progression.exit-visits", factExitVisits).With(evidence.Count("visits", latestVisits), evidence.Terms("said", texts...))
 	switch {
 	case slices.Max(latest) >= rule.Ease:
-		return criterionNotMet, why
+		return CriterionNotMet, why
 	case slices.Contains(latest, 0):
-		return criterionNotKnown, why
+		return CriterionNotKnown, why
 	}
 	return CriterionMet, why
 }
@@ -177,7 +177,7 @@ func (l phaseLook) visits() (CriterionState, evidence.Reason) {
 func (l phaseLook) power() (CriterionState, evidence.Reason) {
 	why := evidence.Because("progression.exit-power", factExits).With(evidence.Term("goal", said(l.Goal)))
 	if l.Goal == 0 {
-		return criterionNotKnown, why
+		return CriterionNotKnown, why
 	}
 	return metIf(l.Goal == guideline.Power), why
 }

@@ -83,16 +83,15 @@ func (c Criterion) MarshalText() ([]byte, error) { return criteria.Marshal(c) }
 // UnmarshalText reads what MarshalText writes.
 func (c *Criterion) UnmarshalText(text []byte) error { return criteria.Unmarshal(text, c) }
 
-// CriterionState says whether a criterion holds. Only CriterionMet lets a phase be left; the others are
-// "not met" and "not known", where it was not recorded or there is not enough to tell from.
+// CriterionState says whether a criterion holds. Only CriterionMet lets a phase be left.
 type CriterionState uint8
 
 // Answers to a criterion.
 const (
 	_                 CriterionState = iota // not given
 	CriterionMet                            // "met"
-	criterionNotMet                         // "not met"
-	criterionNotKnown                       // "not known": not recorded, or not enough to tell from
+	CriterionNotMet                         // "not met"
+	CriterionNotKnown                       // "not known": not recorded, or not enough to tell from
 )
 
 var holdsTexts = field.NewVocabulary[CriterionState]("holds", "", "met", "not met", "not known")

@@ -10,9 +10,3 @@ const (
 )
 
 var Maintenances = maintenances
-
-// States and standings that only tests name.
-const (
-	CriterionNotKnown = criterionNotKnown
-	CriterionNotMet   = criterionNotMet
-)

@@ -40,17 +40,17 @@ func TestPhases(t *testing.T) {
 	r.Phase, r.Began = dose.Build, day+5
 	for _, ahead := range []units.Day{5, 0, -5} {
 		r.Began = day + ahead
-		if got := holds(r, day, "goal"); len(got) == 0 || got[0].String() != "not known" {
+		if got := holds(r, day, "goal"); len(got) == 0 || got[0] != programme.CriterionNotKnown {
 			t.Errorf("%d days ahead: %v", ahead, got)
 		}
 	}
-	for answer, want := range map[screening.Answer]string{screening.Yes: "met", screening.No: "not met"} {
-		if r.Reached = answer; holds(r, day, "goal")[0].String() != want {
+	for answer, want := range map[screening.Answer]programme.CriterionState{screening.Yes: programme.CriterionMet, screening.No: programme.CriterionNotMet} {
+		if r.Reached = answer; holds(r, day, "goal")[0] != want {
 			t.Errorf("reached %v: %v", answer, holds(r, day, "goal"))
 		}
 	}
 	re.Screening.Route = screening.AskFirst
-	if got := holds(r, day, "referral"); got[0].String() != "not met" {
+	if got := holds(r, day, "referral"); got[0] != programme.CriterionNotMet {
 		t.Errorf("asked first: %v", got)
 	}
 	if _, err := r.Phases(re, 0, programme.PlanStands); err == nil {

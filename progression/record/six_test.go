@@ -229,7 +229,7 @@ var sixChecks = map[string]func(t *testing.T, where string, doses []dose.Prescri
 			switch i.Kind {
 			case beside.Balance:
 				balance++
-				if i.Hands.String() == "hands free" {
+				if i.Hands == beside.HandsNear {
 					t.Errorf("%s: %s without a hand", where, i.Name)
 				}
 			case beside.Aerobic:

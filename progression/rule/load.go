@@ -158,7 +158,7 @@ func Simplify(sessions int) (Ruling, error) {
 	if sessions < 0 {
 		return Ruling{}, field.New("/sessions", sessions, "0 sessions or more", field.ErrOutOfRange)
 	}
-	a := Ruling{Rule: nameSimplify, Advice: Keep}
+	a := Ruling{Rule: NameSimplify, Advice: Keep}
 	if sessions >= simplifyAfter {
 		a.Advice = Ease
 	}

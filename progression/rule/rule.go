@@ -36,8 +36,7 @@ func (a *LoadAdvice) UnmarshalText(text []byte) error { return advices.Unmarshal
 
 // Name names a published rule of progression. Rules answer one by one and are
 // never blended: in older adults four of them did equally well over 11 weeks
-// (Buskard 2019). Three that are no rule of load have a text alone: "simplify", "set-to-set-kg"
-// and "set-to-set-percent".
+// (Buskard 2019).
 type Name uint8
 
 // Rules.
@@ -51,10 +50,10 @@ const (
 	NameTricepsSteps                // "triceps-steps": the same trial's triceps press with plain steps
 	NameOMNIBelow8                  // "omni-below-8": rated below 8 of 10 (Buskard 2019)
 	NameTopOfRange                  // "top-of-range": three sets of 12, then the load for 8 (Gearhart 2009)
-	nameSimplify                    // "simplify": easier after three sessions below the dose
+	NameSimplify                    // "simplify": easier after three sessions below the dose
 	NamePainGate                    // "pain-gate": pain below 5 of 10, full range, target met (Perry 2005)
-	nameSetToSetKg                  // "set-to-set-kg": kilograms by the rating of the set before (a trial of 2024)
-	nameSetToSetPercent             // "set-to-set-percent": 2 % for half a point off the target (from memory)
+	NameSetToSetKg                  // "set-to-set-kg": kilograms by the rating of the set before (a trial of 2024)
+	NameSetToSetPercent             // "set-to-set-percent": 2 % for half a point off the target (from memory)
 )
 
 var rules = field.NewVocabulary[Name]("rule", "", "over-target", "two-for-two", "reps-then-load", "small-steps", "bench-steps", "triceps-steps",

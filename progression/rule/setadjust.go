@@ -104,7 +104,7 @@ func SetToSetKg(reported units.Effort) (SetChange, error) {
 	if !found {
 		return SetChange{}, field.New("/reported", reported, "0, 1, 2, 3 or 4 to 6 in reserve", field.ErrOutOfRange)
 	}
-	c := SetChange{Rule: nameSetToSetKg, Target: tableTarget, Reported: reported, Change: row.change}
+	c := SetChange{Rule: NameSetToSetKg, Target: tableTarget, Reported: reported, Change: row.change}
 	if c.Within, err = changesOf(real); err != nil {
 		return SetChange{}, field.At("/reported", err)
 	}
@@ -163,7 +163,7 @@ func SetToSetPercent(each units.Mass, target, reported units.Effort) (SetChange,
 		bad.Add("/each", err)
 		return m
 	}
-	c := SetChange{Rule: nameSetToSetPercent, Target: target, Reported: reported, Change: change(told)}
+	c := SetChange{Rule: NameSetToSetPercent, Target: target, Reported: reported, Change: change(told)}
 	low := change(min(topRating, told+float64(reserveError(units.RIR(topRating-told)))))
 	high := change(told - nearError)
 	_, bounded := real.Max()
@@ -258,7 +258,7 @@ func (c SetChange) heavier(t *equipment.Table, each units.Mass) (equipment.Load,
 	most, _ := guidance.Max()
 	limit, err := Plus(each, most)
 	corrected, tooMuch := each.Add(c.Change)
-	if c.Rule != nameSetToSetKg || err != nil || tooMuch != nil {
+	if c.Rule != NameSetToSetKg || err != nil || tooMuch != nil {
 		return equipment.Load{}, false
 	}
 	load, err := t.Nearest(min(limit, corrected), equipment.RoundingRule{})

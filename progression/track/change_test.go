@@ -183,7 +183,7 @@ func TestSinceAgainstDirect(t *testing.T) {
 func TestFromEstimate(t *testing.T) {
 	e := onerm.Estimate{
 		OneRM: kg(10), Interval: units.Must(units.Between(kg(8), kg(12))), Stated: body.PerHand, Exercise: "a-row", Side: body.Right, Hold: body.OneEachHand,
-		Day: first, ToFailure: units.Exactly(10.0), Formula: onerm.Epley, Grade: onerm.Measured + 2,
+		Day: first, ToFailure: units.Exactly(10.0), Formula: onerm.Epley, Grade: onerm.Fair,
 	}
 	read := func(e onerm.Estimate, usual float64) track.Reading {
 		r, err := track.FromEstimate(e, usual)

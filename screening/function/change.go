@@ -155,7 +155,7 @@ func (v *ChangeAnswer) measure(sex body.Sex, age body.Age) {
 		case Detectable:
 			y.Reached = size.millionths > n.Value.millionths
 			v.Detectable = append(v.Detectable, y)
-		case important:
+		case Important:
 			y.Reached = size.millionths >= n.Value.millionths
 			v.Important = append(v.Important, y)
 		}

@@ -13,7 +13,7 @@ type Statistic string
 
 // StatisticKind sorts statistics by their use. Those that no result is held against have a
 // text alone: "score limit" and "band floor", of the battery, "practice effect", the gain
-// from the first try to the second, "important change", that matters to people, "context", told for the record, and
+// from the first try to the second, "context", told for the record, and
 // "detectable change of a group", of a group's mean and never of one person.
 type StatisticKind uint8
 
@@ -26,7 +26,7 @@ const (
 	bandFloor                            // "band floor": the lowest total of a band
 	Detectable                           // "detectable change": change in one person that is more than noise
 	detectableGroup                      // "detectable change of a group": the same for the mean of a group: never for one person
-	important                            // "important change": change that matters to people
+	Important                            // "important change": change that matters to people
 	practiceEffect                       // "practice effect": gain from the first try to the second
 	context                              // "context": told for the record; nothing is compared with it
 )
@@ -114,16 +114,16 @@ var statistics = map[Statistic]meaning{
 	"mdc_inter_rater": {kind: Detectable, words: "detectable change, two raters"},
 	"mdc_group_high":  {kind: detectableGroup, words: "detectable change of a group's mean, upper end"},
 
-	"mcid_low":              {kind: important, words: "least important change, lower end"},
-	"mcid_high":             {kind: important, words: "least important change, upper end"},
-	"mcid_small":            {kind: important, words: "small important change"},
-	"mcid_small_low":        {kind: important, words: "small important change, lower end"},
-	"mcid_small_high":       {kind: important, words: "small important change, upper end"},
-	"mcid_substantial":      {kind: important, words: "substantial change"},
-	"mcid_substantial_low":  {kind: important, words: "substantial change, lower end"},
-	"mcid_substantial_high": {kind: important, words: "substantial change, upper end"},
-	"mcii_low":              {kind: important, words: "important improvement, lower end"},
-	"mcii_high":             {kind: important, words: "important improvement, upper end"},
+	"mcid_low":              {kind: Important, words: "least important change, lower end"},
+	"mcid_high":             {kind: Important, words: "least important change, upper end"},
+	"mcid_small":            {kind: Important, words: "small important change"},
+	"mcid_small_low":        {kind: Important, words: "small important change, lower end"},
+	"mcid_small_high":       {kind: Important, words: "small important change, upper end"},
+	"mcid_substantial":      {kind: Important, words: "substantial change"},
+	"mcid_substantial_low":  {kind: Important, words: "substantial change, lower end"},
+	"mcid_substantial_high": {kind: Important, words: "substantial change, upper end"},
+	"mcii_low":              {kind: Important, words: "important improvement, lower end"},
+	"mcii_high":             {kind: Important, words: "important improvement, upper end"},
 
 	"practice_low":  {kind: practiceEffect, words: "gain from the first try to the second, lower end"},
 	"practice_high": {kind: practiceEffect, words: "gain from the first try to the second, upper end"},

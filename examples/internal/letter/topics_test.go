@@ -47,7 +47,7 @@ func TestEveryHoldIsAskedAbout(t *testing.T) {
 			l := Letter{Profile: p, Outcome: o}
 			asks := strings.Join(l.Questions(), " ")
 			for _, f := range o.Findings {
-				if f.Open || f.Route < screening.AskFirst || f.Exit.Who <= screening.ThePerson || f.Exit.Who.String() == "the physiotherapist" {
+				if f.Open || f.Route < screening.AskFirst || f.Exit.Who < screening.TheDoctor {
 					continue
 				}
 				codes := []screening.Code{f.Code}

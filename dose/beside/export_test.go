@@ -1,8 +1,0 @@
-package beside
-
-// What the hands hold on to.
-const (
-	BothHandsOn = bothHandsOn
-	HandsNear   = handsNear
-	OneHandOn   = oneHandOn
-)

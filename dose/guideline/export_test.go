@@ -1,4 +1,0 @@
-package guideline
-
-// A field that only tests name.
-const FieldLoadRule = fieldLoadRule

@@ -1,9 +1,0 @@
-package onerm
-
-// Grades below measured.
-const (
-	Fair     = fair
-	Good     = good
-	Poor     = poor
-	VeryPoor = veryPoor
-)

@@ -1,8 +1,0 @@
-package rota
-
-// Proofs.
-const (
-	BestFound    = bestFound
-	BestOfAll    = bestOfAll
-	LeastWaiting = leastWaiting
-)

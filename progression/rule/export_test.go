@@ -1,6 +1,0 @@
-package rule
-
-// A name that only tests ask for.
-const (
-	NameSetToSetPercent = nameSetToSetPercent
-)
