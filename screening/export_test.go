@@ -32,3 +32,6 @@ const (
 	TheDoctor         = theDoctor
 	ThePhysio         = thePhysio
 )
+
+// Any is what the list answers as a whole.
+func (c Checklist) Any() Answer { return c.any() }

@@ -169,9 +169,9 @@ func (r *Recommendation) effects() string {
 	return strings.Join(list, ", ")
 }
 
-// About returns what the field is about, with its unit, such as "days a week",
+// about returns what the field is about, with its unit, such as "days a week",
 // and nothing for a value that is no field.
-func (f Field) About() string {
+func (f Field) about() string {
 	if !fields.Valid(f) {
 		return ""
 	}
