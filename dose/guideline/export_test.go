@@ -3,4 +3,10 @@ package guideline
 // A field that only tests name.
 const FieldLoadRule = fieldLoadRule
 
-func (f Field) About() string { return f.about() }
+// About is what a field is about, nothing for a value that is no field.
+func (f Field) About() string {
+	if !fields.Valid(f) {
+		return ""
+	}
+	return readers[f].about
+}
