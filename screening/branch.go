@@ -124,5 +124,5 @@ func branchEffect(b Branch, need Need) effect {
 // startsWithDiabetes reports whether the position of ADA 2016 speaks for the person,
 // with nothing that is not known.
 func (a *assessment) startsWithDiabetes(diseases iter.Seq[item]) bool {
-	return a.p.diabetesStart(a.items) == NotNeeded && a.p.Symptoms.Any() == No && count(diseases) == count(knownIn(a.items, Yes, true))
+	return a.p.diabetesStart(a.items) == NotNeeded && a.p.Symptoms.any() == No && count(diseases) == count(knownIn(a.items, Yes, true))
 }

@@ -35,9 +35,9 @@ func (c Checklist) Of(code Code) Answer {
 	return No
 }
 
-// Any returns Yes if any item is present, else Unknown if any is not known,
+// any returns Yes if any item is present, else Unknown if any is not known,
 // else No.
-func (c Checklist) Any() Answer {
+func (c Checklist) any() Answer {
 	switch {
 	case len(c.Present) > 0:
 		return Yes

@@ -21,3 +21,6 @@ func DiabetesStart(p Profile) Need                           { return p.diabetes
 func WiderContraindications(p Profile) []Code                { return p.wider(p.found(), p.measured()) }
 func HeartFailure(c Check, p Profile) ContraindicationAnswer { return c.heartFailure(p.found()) }
 func Offers(code evidence.ReasonCode) (Meanwhile, bool)      { return offers(code) }
+
+// Any is what the list answers as a whole.
+func (c Checklist) Any() Answer { return c.any() }

@@ -167,15 +167,6 @@ func (r *Recommendation) effects() string {
 	return strings.Join(list, ", ")
 }
 
-// About returns what the field is about, with its unit, such as "days a week",
-// and nothing for a value that is no field.
-func (f Field) About() string {
-	if !fields.Valid(f) {
-		return ""
-	}
-	return readers[f].about
-}
-
 // Stated returns what r states in field f, in words and with units, and
 // whether it states anything.
 func (r Recommendation) Stated(f Field) (string, bool) {
