@@ -15,7 +15,8 @@
 //	visit NAME   the first visit: weights, days, test sets, tests of function, and what work
 //	             beside lifting waits for (spine, pelvic floor, stances); the first plan
 //	week NAME    the week begins: what is asked for; later on a new plan, or the next phase,
-//	             and after a new assessment an exercise that belongs to it now
+//	             and after a new assessment an exercise that belongs to it now; where the next
+//	             visit was decided for, other days of the week, or minutes, for the same plan
 //	check NAME   the day's check before a session; review then decides for that day; again,
 //	             what the meter shows after a low was treated: both readings are kept
 //	log NAME     one visit: the sets that were done, and what was noted; with -diary the

@@ -40,6 +40,7 @@ type session struct {
 	diary  string
 
 	balanced bool           // the stances were asked for beside their test in this step
+	moved    bool           // days or minutes of a plan in force changed in this step
 	taken    []record.Asked // never done, of what was decided for a day that has not come
 
 	wanted command.Wanted

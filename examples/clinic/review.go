@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"reflect"
 	"slices"
-	"time"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
@@ -149,7 +148,7 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 	day := max(s.day, lastVisit(*s.r)+1)
 	if n := len(s.r.Entries); n > 0 && len(s.r.Entries[n-1].Items) > 0 && s.r.Entries[n-1].Day >= day {
 		last := s.r.Entries[n-1]
-		if stands, err := s.r.Alarms(s.day); err != nil || len(stands) == 0 && !news(*s.r, last) && !idle(*s.r, last.Day) {
+		if stands, err := s.r.Alarms(s.day); err != nil || len(stands) == 0 && !news(*s.r, last) && !idle(*s.r, last.Day) && !s.moved {
 			return re, nil, errors.Join(err, fmt.Errorf("%w: that of %s", errDecided, last.Day))
 		}
 		s.takeBack(last)
@@ -159,7 +158,7 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 		if !wasDone(*s.r, a.Exercise) {
 			s.drop(a.Exercise, day-1)
 			a.Until = 0 // of an earlier look on the same day
-			again = append(again, a)
+			again = append(slices.DeleteFunc(again, func(b record.Asked) bool { return b.Exercise == a.Exercise }), a)
 		}
 	}
 	s.r.Absence = screening.Unknown
@@ -330,6 +329,9 @@ func renew(s *session) error {
 		return err
 	}
 	re, _, err := s.lookBack(forNext)
+	if errors.Is(err, errDecided) {
+		return s.move(err)
+	}
 	if err != nil {
 		return err
 	}
@@ -353,7 +355,10 @@ func renew(s *session) error {
 	if err := s.days("On which days, from the first week of the new plan on? Nothing: as before.", false); err != nil {
 		return err
 	}
-	if slices.Min(s.r.Days) <= re.Next && slices.Equal(weekdays(s.r.Days), weekdays(before)) {
+	other := func(d units.Day) bool {
+		return !slices.ContainsFunc(before, func(b units.Day) bool { return (d-b)%aWeek == 0 })
+	}
+	if slices.Min(s.r.Days) <= re.Next && len(s.r.Days) == len(before) && !slices.ContainsFunc(s.r.Days, other) {
 		s.r.Days = before // what was planned on them before is not forgotten
 	}
 	if s.r.Began = slices.Min(s.r.Days); s.r.Began < s.day { // the same days of the week go on
@@ -367,11 +372,20 @@ func renew(s *session) error {
 	})
 }
 
-// weekdays are the days of the week of days.
-func weekdays(days []units.Day) (list []time.Weekday) {
-	for _, d := range days {
-		list = append(list, d.Weekday())
+// move takes other days, or minutes, into a plan whose next visit was decided for already. Where they
+// begin before it, that visit is decided again, for the first of them. The dates of the plan stay.
+func (s *session) move(decided error) error {
+	days, minutes, last := s.r.Days, s.r.Minutes, s.r.Entries[len(s.r.Entries)-1].Day
+	err := s.days("The next visit was decided for. Do the days change, and to which, from when on? Nothing: as before.", false)
+	first := slices.Min(s.r.Days)
+	switch s.moved = !slices.Equal(days, s.r.Days) || minutes != s.r.Minutes; {
+	case err != nil || !s.moved:
+		return cmp.Or(err, decided)
+	case first <= last:
+		return s.decide(func(record.Review) error { return nil })
+	case first-last < 2:
+		return fmt.Errorf("the visit of %s was decided for: at least one day of rest comes after it", page.Day(last))
 	}
-	slices.Sort(list)
-	return list
+	page.Wrap(s.said, "", fmt.Sprintf("The visit of %s stays; the new days begin after it.", page.Day(last)))
+	return s.keep()
 }
