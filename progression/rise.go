@@ -8,7 +8,6 @@ import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/strength"
-	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/rule"
 	"example.org/posology/units"
@@ -145,30 +144,33 @@ func (n *now) countOf(allowed, least int) int {
 	return max(1, min(allowed, max(top, least)))
 }
 
-// A start is the first weeks, in which small steps come two at a time.
-const (
-	startDays  = 5 * given.Week
-	startSteps = units.Kilogram
-)
-
 // furthest returns the step to the furthest weight that is shown too and lies within
 // the published size of a step, where the next one is smaller: fine steps, or a body
-// that moves with the weight. In the first weeks small steps come two at a time. Alone,
-// and beyond twice the weight held, it is the next one.
+// that moves with the weight. Alone, and beyond twice the weight held, it is the next one.
 func (n *now) furthest() *Jump {
 	most, _ := rule.StepShare().Max()
-	last, begins := n.jump, int(n.c.Day-n.c.Log[0].Day) <= startDays
+	last := n.jump
 	for to := n.beyond(last); to != nil; to = n.beyond(to) {
-		second := begins && last == n.jump && to.To.Each()-last.To.Each() <= startSteps && last.Step <= startSteps
-		if n.alone() || to.External <= 0 || to.External > 1 || to.share() > most && !second || to.To.Each() > n.most || n.lifted(to.To.Each()) || n.barredAlone(to) || !n.shows(to) {
+		if n.alone() || to.External <= 0 || to.External > 1 || to.share() > most || to.To.Each() > n.most || n.lifted(to.To.Each()) || n.barredAlone(to) || !n.shows(to) || !n.passes(last, to, most) {
 			break
 		}
 		last = to
 	}
-	if last.say(); last != n.jump {
-		last.Reasons = []evidence.Reason{because("progression.steps-at-once").With(evidence.Mass("from", last.From), evidence.Mass("to", last.To.Each()), evidence.Share("share", last.External))}
-	}
+	last.say()
 	return last
+}
+
+// passes reports whether a step may pass over a weight: by the published size in the hand, or where the
+// chance allows the whole range with the weight, so that nothing is left to work through.
+func (n *now) passes(over, to *Jump, most units.Fraction) bool {
+	top, _ := n.out.span.Max()
+	count, ok := n.allows(over.To.Each())
+	why := because("progression.passed-over").With(evidence.Mass("passed", over.To.Each()), evidence.Mass("to", to.To.Each()), evidence.Count("count", count))
+	if to.External <= most {
+		why, count = because("progression.steps-at-once").With(evidence.Mass("from", to.From), evidence.Mass("to", to.To.Each()), evidence.Share("share", to.External)), top
+	}
+	to.Reasons = []evidence.Reason{why}
+	return ok && count >= top
 }
 
 // limited reports whether a limit forbids the next weight, which nothing else does.

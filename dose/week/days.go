@@ -104,7 +104,7 @@ func (p *planner) weekReasons(days []units.Day) []evidence.Reason {
 	list := append(p.spacing(days),
 		evidence.Because("dose.dates", factTwoWeeks, factRetest, factExpiry),
 		evidence.Because("dose.stop-and-ask"))
-	list = append(list, p.takenAsThere()...)
+	list = slices.Concat(list, p.takenAsThere(), p.short)
 	if needed := p.minutes(p.items); p.r.Minutes > 0 && needed > p.r.Minutes {
 		list = append(list, evidence.Because(codeTooFew, factChange, factPace, factWarmUp).With(evidence.Minutes("minutes", p.r.Minutes), evidence.Minutes("needed", needed)))
 	}

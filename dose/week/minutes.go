@@ -8,6 +8,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/guideline"
 	"example.org/posology/units/evidence"
 )
 
@@ -30,55 +31,148 @@ func wholeMinutes(items []dose.Prescription) int {
 	return int(math.Ceil(float64(warmUpMinutes) + MinutesOf(items)))
 }
 
-// fitMinutes gives each exercise one set in the order of wish, as far as the
-// minutes reach, then second sets, then third ones. Where they reach for none it
-// keeps the most wanted. Of a list that was chosen, pushes get no more sets than pulls. Since each exercise and each set adds its own time, going in order
-// finds the best choice by that order.
+// fitMinutes keeps as many of the steps in order as the minutes reach, and says what else was
+// wanted and from how many minutes on it is in.
 func (p *planner) fitMinutes() {
 	if p.r.Minutes == 0 {
 		return
 	}
-	all, whole := p.items, p.items[0].Sets // one row, so that all have as many sets
-	p.items = nil
-	some := slices.ContainsFunc(all, func(item dose.Prescription) bool {
-		item.Sets = 1
-		return p.minutes([]dose.Prescription{item}) <= p.r.Minutes
-	})
+	all := p.items
+	kept, from := p.reached(all)
+	p.items = kept
+	p.short = p.cutShort(all)
 	for i, item := range all {
-		item.Sets = 1
-		if with := append(p.items, item); (p.minutes(with) <= p.r.Minutes || i == 0 && !some) && !p.outruns(all, item) {
-			p.items = with
-			continue
+		at := slices.IndexFunc(kept, func(k dose.Prescription) bool { return k.Exercise == item.Exercise })
+		switch {
+		case at < 0:
+			p.dropped(item.Exercise, from[i])
+		case kept[at].Sets < item.Sets:
+			why := evidence.Because("dose.fewer-sets", factChange, factPace, factWarmUp).With(evidence.Count("sets", kept[at].Sets), evidence.Count("whole", item.Sets), evidence.Minutes("minutes", p.r.Minutes))
+			kept[at].Reasons = append(item.Reasons, why)
 		}
-		p.dropped(item.Exercise)
 	}
-	p.addSets(whole)
 }
 
-// outruns reports whether one more set of a push would be more than the pulls have,
-// where the list was chosen and has pulls: those that were asked for stand as asked, and
-// a push alone is better than nothing.
-func (p *planner) outruns(all []dose.Prescription, item dose.Prescription) bool {
-	pattern := func(i dose.Prescription) exercise.Pattern { return p.r.Catalogue.Pattern(i.Exercise) }
-	if len(p.chosen.Wanted) == 0 || len(p.items) == 0 || !pattern(item).Pushes() || !slices.ContainsFunc(all, func(i dose.Prescription) bool { return pattern(i).Pulls() }) {
-		return false
+// cutShort says how long a session with all that was wanted would be, and where sets came before
+// exercises.
+func (p *planner) cutShort(all []dose.Prescription) []evidence.Reason {
+	whole := p.minutes(all)
+	if whole <= p.minutes(p.items) {
+		return nil
 	}
-	more := 1
-	for _, i := range p.items {
-		switch {
-		case pattern(i).Pushes():
-			more += i.Sets
-		case pattern(i).Pulls():
-			more -= i.Sets
+	list := []evidence.Reason{evidence.Because("dose.minutes-whole", factChange, factPace, factWarmUp).With(evidence.Minutes("whole", whole), evidence.Minutes("minutes", p.r.Minutes))}
+	if least := p.leastSets(all); least > 1 && len(p.items) < len(all) {
+		list = append(list, evidence.Because("dose.sets-first", append(factsSaid(all[0].Reasons, "dose.sets"), factSetsFirst)...).With(evidence.Count("least", least)))
+	}
+	return list
+}
+
+// reached returns the items that the minutes reach, with their sets, and from how many minutes
+// on each of all is in. No step is passed over for a later one that is shorter, so that fewer
+// minutes never bring more sets. Where the first is too long it keeps the
+// most wanted exercise that fits with one set, else the most wanted.
+func (p *planner) reached(all []dose.Prescription) (kept []dose.Prescription, from []int) {
+	from, trial := make([]int, len(all)), slices.Clone(all)
+	for i := range trial {
+		trial[i].Sets = 0
+	}
+	reach := true
+	for _, i := range p.steps(all) {
+		if trial[i].Sets++; !reach && trial[i].Sets > 1 {
+			continue
+		}
+		some := slices.DeleteFunc(slices.Clone(trial), func(item dose.Prescription) bool { return item.Sets == 0 })
+		needed := p.minutes(some)
+		if trial[i].Sets == 1 {
+			from[i] = needed
+		}
+		if reach = reach && needed <= p.r.Minutes; reach {
+			kept = some
 		}
 	}
-	return more > 0
+	if len(kept) == 0 {
+		kept = []dose.Prescription{all[max(0, slices.IndexFunc(all, p.fits))]}
+		kept[0].Sets = 1
+	}
+	return kept, from
+}
+
+// fits reports whether one set of an exercise alone keeps to the minutes.
+func (p *planner) fits(item dose.Prescription) bool {
+	item.Sets = 1
+	return p.minutes([]dose.Prescription{item}) <= p.r.Minutes
+}
+
+// steps are the places of the items whose next set comes next: one set of each in order, then
+// second sets, then third ones. Where the row asks for more than one, those that train the
+// large muscle groups get as many before any other is added.
+func (p *planner) steps(all []dose.Prescription) (order []int) {
+	var every, first, rest []int
+	least := p.leastSets(all)
+	for i, adds := range p.addsGroup(all) {
+		if every = append(every, i); adds || least < 2 {
+			first = append(first, i)
+		} else {
+			rest = append(rest, i)
+		}
+	}
+	add := func(places []int, from, to int) {
+		for set := from; set <= to; set++ {
+			for _, i := range places {
+				if set <= all[i].Sets {
+					order = append(order, i)
+				}
+			}
+		}
+	}
+	add(first, 1, least)
+	for _, i := range rest {
+		add([]int{i}, 1, least)
+	}
+	add(every, least+1, mostSets(all))
+	return order
+}
+
+// leastSets are the fewest sets of an exercise that the row asks for, 1 while any of the
+// movements is learnt: one is enough at the start.
+func (p *planner) leastSets(all []dose.Prescription) int {
+	row, err := guideline.Get(all[0].Guideline)
+	least, _ := row.Sets.Min()
+	if err != nil || slices.ContainsFunc(all, func(item dose.Prescription) bool { return item.Phase == dose.Familiarise }) {
+		return 1
+	}
+	return max(1, min(least, mostSets(all)))
+}
+
+func mostSets(all []dose.Prescription) (most int) {
+	for _, item := range all {
+		most = max(most, item.Sets)
+	}
+	return most
+}
+
+// addsGroup reports of each item whether it trains a large group that none before it does, or is
+// a pull, which stands before its push. What is not in the catalogue counts as such.
+func (p *planner) addsGroup(all []dose.Prescription) []bool {
+	adds, trained := make([]bool, len(all)), make([]bool, len(largeGroups))
+	for i, item := range all {
+		ex, known := p.r.Catalogue.Get(item.Exercise)
+		adds[i] = !known || ex.Pattern.Pulls()
+		for _, w := range ex.Muscles {
+			for g, group := range largeGroups {
+				if w.Role != exercise.Stabiliser && !trained[g] && slices.Contains(group.muscles, w.Muscle) {
+					adds[i], trained[g] = true, true
+				}
+			}
+		}
+	}
+	return adds
 }
 
 // dropped lists an exercise that the minutes do not reach; one that stood in
 // for another leaves that without a stand-in.
-func (p *planner) dropped(id exercise.ID) {
-	why := evidence.Because("dose.no-minutes", factChange, factPace, factWarmUp).With(evidence.Minutes("minutes", p.r.Minutes), evidence.ID("exercise", id))
+func (p *planner) dropped(id exercise.ID, from int) {
+	why := evidence.Because("dose.no-minutes", factChange, factPace, factWarmUp).With(evidence.Minutes("minutes", p.r.Minutes), evidence.ID("exercise", id), evidence.Minutes("from", from))
 	stoodIn := false
 	for i, out := range p.leftOut {
 		if out.Instead == id {
@@ -90,38 +184,16 @@ func (p *planner) dropped(id exercise.ID) {
 	}
 }
 
-// addSets adds second sets in the order of wish, then third ones, up to whole.
-func (p *planner) addSets(whole int) {
-	for sets := 2; sets <= whole; sets++ {
-		for i := range p.items {
-			if p.items[i].Sets != sets-1 || p.outruns(p.items, p.items[i]) {
-				continue
-			}
-			p.items[i].Sets = sets
-			if p.minutes(p.items) > p.r.Minutes {
-				p.items[i].Sets = sets - 1
-			}
-		}
-	}
-	for i, item := range p.items {
-		if item.Sets < whole {
-			why := evidence.Because("dose.fewer-sets", factChange, factPace, factWarmUp).With(evidence.Count("sets", item.Sets), evidence.Count("whole", whole), evidence.Minutes("minutes", p.r.Minutes))
-			p.items[i].Reasons = append(item.Reasons, why)
-		}
-	}
-}
-
 // With returns the week with other doses in its sessions, such as those of a review, and
 // what it says of their length made anew: the minutes they take, and where those are more
 // than the minutes given, 0 being not limited, what to leave out first. That is what
-// [Plan] gives last: the sets beyond the first, the highest first and of those the last
-// exercise's; then whole exercises from the last on. No dose is changed by it, and a week
+// [Plan] gives last, with the session's order in place of that of wish. No dose is changed by it, and a week
 // without sessions stays as it is.
 func (w Week) With(items []dose.Prescription, minutes int) Week {
 	if len(w.Sessions) == 0 {
 		return w
 	}
-	p := planner{r: Request{Brief: w.Sessions[0].WarmUp == 0, Minutes: minutes}, items: items}
+	p := planner{r: Request{Brief: w.Sessions[0].WarmUp == 0, Minutes: minutes, Catalogue: exercise.Standard()}, items: items}
 	w.Sessions = slices.Clone(w.Sessions)
 	for i := range w.Sessions {
 		w.Sessions[i].Items, w.Sessions[i].Minutes = items, p.minutes(items)
@@ -147,27 +219,15 @@ func (w Week) With(items []dose.Prescription, minutes int) Week {
 
 // trimmed says what is left of each exercise that is cut for the minutes given.
 func (p *planner) trimmed() string {
-	left := slices.Clone(p.items)
-	for p.minutes(left) > p.r.Minutes && len(left) > 1 {
-		at := len(left) - 1
-		for i := range slices.Backward(left) {
-			if left[i].Sets > left[at].Sets {
-				at = i
-			}
-		}
-		if left[at].Sets > 1 {
-			left[at].Sets--
-		} else {
-			left = left[:at]
-		}
-	}
+	kept, _ := p.reached(p.items)
 	var said []string
-	for i, item := range p.items {
+	for _, item := range p.items {
+		at := slices.IndexFunc(kept, func(k dose.Prescription) bool { return k.Exercise == item.Exercise })
 		switch {
-		case i >= len(left):
+		case at < 0:
 			said = append(said, "no "+item.Name)
-		case left[i].Sets < item.Sets:
-			said = append(said, fmt.Sprintf("%s, %d of %d sets", item.Name, left[i].Sets, item.Sets))
+		case kept[at].Sets < item.Sets:
+			said = append(said, fmt.Sprintf("%s, %d of %d sets", item.Name, kept[at].Sets, item.Sets))
 		}
 	}
 	return strings.Join(said, "; ")

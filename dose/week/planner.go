@@ -25,7 +25,8 @@ type planner struct {
 	items   []dose.Prescription
 	leftOut []LeftOut
 	unused  []strength.Unused
-	last    error // why the latest exercise was left out
+	short   []evidence.Reason // of what the minutes do not reach
+	last    error             // why the latest exercise was left out
 }
 
 func newPlanner(r Request) (*planner, error) {

@@ -124,16 +124,18 @@ func (w Week) Dates() Dates { return Dates{w.Review, w.Retest, w.Expires} }
 // too few for one set of one exercise: then the session has that alone, and the
 // week says how many minutes it takes.
 //
-// Objective, in this order: as many days as the constraints allow, the
+// In this order, as far as the minutes reach: as many days as the constraints allow, the
 // earliest; each exercise in the order of wish, with one set; then second sets,
-// in the order of wish; then third ones. Within a session large movements come
-// before small.
+// in the order of wish; then third ones. Where the guideline's row asks for more sets of an exercise and
+// no movement is learnt any more, those that train the large muscle groups get them first,
+// and then each other with as many. Fewer minutes never bring more sets, and what is left
+// out says from how many on it is in. Within a session large movements come before small.
 //
 // A brief week is on every day offered, one after the other, without a warm-up; what has
 // a weight is replaced by what has none.
 //
 // Where no exercises are asked for, those of [choice.Choose] are wanted, each item
-// says why, and where minutes run short pushes get no more sets than pulls. What the
+// says why, and pushes get no more sets than pulls. What the
 // tasks are tested by is in the week either way.
 //
 // An exercise that cannot be dosed is replaced by a gentler one that can, or

@@ -51,9 +51,11 @@ var words = evidence.Words{
 	"dose.too-few-days": {
 		Clinician: "Sessions that fit the days given: {days}; the row asks for at least {least}.",
 	},
-	"dose.not-wanted": {Clinician: "{exercise} is not wanted by the client."},
-	"dose.no-minutes": {Clinician: "{exercise} is left out to keep to the minutes given, {minutes}."},
-	"dose.fewer-sets": {Clinician: "Sets: {sets} instead of {whole}, to keep to the minutes given, {minutes}."},
+	"dose.not-wanted":    {Clinician: "{exercise} is not wanted by the client."},
+	"dose.no-minutes":    {Clinician: "{exercise} is left out to keep to the minutes given, {minutes}; with {from} it is in."},
+	"dose.fewer-sets":    {Clinician: "Sets: {sets} instead of {whole}, to keep to the minutes given, {minutes}."},
+	"dose.minutes-whole": {Clinician: "A session with every exercise and every set that was wanted takes {whole} minutes; {minutes} were given."},
+	"dose.sets-first":    {Clinician: "The row asks for {least} sets or more of an exercise: those that train the large muscles get them before others are added."},
 	"dose.one-side-only": {
 		Client:    "Only with your {side} side, for now.",
 		Clinician: "A restriction rules the other side out: dosed for the {side} side alone.",

@@ -15,7 +15,9 @@
 //	visit NAME   the first visit: weights, days, test sets, tests of function, and what work
 //	             beside lifting waits for (spine, pelvic floor, stances); the first plan
 //	week NAME    the week begins: what is asked for; later on a new plan or the next phase, with
-//	             other days, new weights and, after a new assessment, an exercise of it
+//	             other days, the weights that are there and, after a new assessment, an
+//	             exercise of it; where the next visit was decided for, other days of the week,
+//	             or minutes, for the same plan
 //	check NAME   the day's check before a session; review then decides for that day; again,
 //	             what the meter shows after a low was treated: both readings are kept
 //	change NAME  other weights, minutes, another goal or body mass; an exercise that ends or

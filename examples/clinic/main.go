@@ -42,8 +42,8 @@ type session struct {
 
 	balanced bool           // the stances were asked for beside their test in this step
 	taken    []record.Asked // never done, of what was decided for a day that has not come
-	changes  bool           // what is asked for is changed in this step,
-	ends     []exercise.ID  // and of it this ends
+	changes  bool           // what is asked for, or on which days, is changed in this step,
+	ends     []exercise.ID  // and this ends
 
 	wanted command.Wanted
 	out    io.Writer // for the paper

@@ -5,7 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"slices"
-	"time"
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
@@ -152,13 +151,10 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 	}
 	again = s.taken
 	for _, a := range inForce(*s.r, day-1) {
-		if wasDone(*s.r, a.Exercise) {
-			continue
-		}
-		s.drop(a.Exercise, day-1)
-		a.Until = 0 // of an earlier look on the same day
-		if !slices.ContainsFunc(again, func(b record.Asked) bool { return b.Exercise == a.Exercise }) {
-			again = append(again, a)
+		if !wasDone(*s.r, a.Exercise) {
+			s.drop(a.Exercise, day-1)
+			a.Until = 0 // of an earlier look on the same day
+			again = append(slices.DeleteFunc(again, func(b record.Asked) bool { return b.Exercise == a.Exercise }), a)
 		}
 	}
 	again = slices.DeleteFunc(again, func(a record.Asked) bool { return slices.Contains(s.ends, a.Exercise) })
@@ -330,6 +326,9 @@ func renew(s *session) error {
 		return err
 	}
 	re, _, err := s.lookBack(forNext)
+	if errors.Is(err, errDecided) {
+		return s.move(err)
+	}
 	if err != nil {
 		return err
 	}
@@ -359,7 +358,10 @@ func renew(s *session) error {
 	if err != nil {
 		return err
 	}
-	if slices.Min(s.r.Days) <= re.Next && slices.Equal(weekdays(s.r.Days), weekdays(before)) {
+	other := func(d units.Day) bool {
+		return !slices.ContainsFunc(before, func(b units.Day) bool { return (d-b)%aWeek == 0 })
+	}
+	if slices.Min(s.r.Days) <= re.Next && len(s.r.Days) == len(before) && !slices.ContainsFunc(s.r.Days, other) {
 		s.r.Days = before // what was planned on them before is not forgotten
 	}
 	if s.r.Began = slices.Min(s.r.Days); s.r.Began < s.day { // the same days of the week go on
@@ -373,11 +375,20 @@ func renew(s *session) error {
 	})
 }
 
-// weekdays are the days of the week of days.
-func weekdays(days []units.Day) (list []time.Weekday) {
-	for _, d := range days {
-		list = append(list, d.Weekday())
+// move takes other days, or minutes, into a plan whose next visit was decided for already. Where they
+// begin before it, that visit is decided again, for the first of them. The dates of the plan stay.
+func (s *session) move(decided error) error {
+	days, minutes, last := s.r.Days, s.r.Minutes, s.r.Entries[len(s.r.Entries)-1].Day
+	err := s.days("The next visit was decided for. Do the days change, and to which, from when on? Nothing: as before.", false)
+	first := slices.Min(s.r.Days)
+	switch s.changes = !slices.Equal(days, s.r.Days) || minutes != s.r.Minutes; {
+	case err != nil || !s.changes:
+		return cmp.Or(err, decided)
+	case first <= last:
+		return s.decide(func(record.Review) error { return nil })
+	case first-last < 2:
+		return fmt.Errorf("the visit of %s was decided for: at least one day of rest comes after it", page.Day(last))
 	}
-	slices.Sort(list)
-	return list
+	page.Wrap(s.said, "", fmt.Sprintf("The visit of %s stays; the new days begin after it.", page.Day(last)))
+	return s.keep()
 }

@@ -6,6 +6,8 @@ import (
 	"testing"
 	"time"
 
+	"pgregory.net/rapid"
+
 	"example.org/posology/dose"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression/programme"
@@ -175,4 +177,40 @@ func TestShort(t *testing.T) {
 			}
 		}
 	}
+}
+
+// Other weekdays from some day on: each session of the old ones up to then is counted once, and each of the
+// new ones from then on.
+func TestMovedDaysLoseNoSession(t *testing.T) {
+	r := read(t, "version3/home-review.json")
+	first, last := slices.Min(r.Days), r.Entries[0].Day
+	rapid.Check(t, func(t *rapid.T) {
+		moved := r
+		moved.Absence = screening.No
+		start := last + units.Day(rapid.IntRange(0, 20).Draw(t, "from"))
+		moved.Days = []units.Day{start}
+		if more := rapid.IntRange(0, 5).Draw(t, "second"); more > 1 {
+			moved.Days = append(moved.Days, start+units.Day(more))
+		}
+		end := start + units.Day(rapid.IntRange(0, 25).Draw(t, "until"))
+		review, err := moved.Assess(end)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var got, want []units.Day
+		for _, s := range review.Attended.Sessions {
+			got = append(got, s.Day)
+		}
+		on := func(days []units.Day, d units.Day) bool {
+			return slices.ContainsFunc(days, func(one units.Day) bool { return (d-one)%7 == 0 })
+		}
+		for d := first; d < end; d++ {
+			if d < start && on(r.Days, d) || d >= start && on(moved.Days, d) {
+				want = append(want, d)
+			}
+		}
+		if !slices.Equal(got, want) {
+			t.Fatalf("%v, want %v", got, want)
+		}
+	})
 }

@@ -3,6 +3,7 @@ package simulate_test
 import (
 	"math/rand/v2"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -25,6 +26,7 @@ type ledger struct {
 	actions                map[progression.Action]int
 	changes                map[progression.Change]int
 	hurt, limited, queries int
+	between, passed        int // rises with a weight of the kit between, and those that pass one over by more than a tenth
 	alone, beside          int // decisions of people alone; steps that waited for somebody
 }
 
@@ -51,7 +53,7 @@ func TestInvariants(t *testing.T) {
 			t.Fatalf("seed %d: %s, kit %v, policy %+v, limits %+v", seed, s.Request.Exercise.ID, s.Request.Kit.Dumbbells, s.Policy, s.Request.Screening.Limits)
 		}
 	}
-	t.Logf("%d sessions, %d courses; actions %v; changes %v; %d after pain, %d at a limit, %d queries, %d alone, %d waiting for somebody", l.sessions, l.courses, l.actions, l.changes, l.hurt, l.limited, l.queries, l.alone, l.beside)
+	t.Logf("%d sessions, %d courses; actions %v; changes %v; %d after pain, %d at a limit, %d queries, %d alone, %d waiting for somebody, %d past a weight, %d of them far", l.sessions, l.courses, l.actions, l.changes, l.hurt, l.limited, l.queries, l.alone, l.beside, l.between, l.passed)
 	for a := progression.Progress; a <= progression.StopAndRefer; a++ {
 		if l.actions[a] == 0 && a != progression.StopExercise { // there nearly always is an easier variant
 			t.Errorf("never: %v", a)
@@ -62,8 +64,8 @@ func TestInvariants(t *testing.T) {
 			t.Errorf("never: %v", c)
 		}
 	}
-	if l.hurt == 0 || l.limited == 0 || l.queries == 0 || l.alone == 0 || l.beside == 0 {
-		t.Error("never any pain, limit, query, or step that waits for somebody")
+	if l.hurt == 0 || l.limited == 0 || l.queries == 0 || l.alone == 0 || l.beside == 0 || l.between == 0 {
+		t.Error("never any pain, limit, query, step that waits for somebody, or weight that is passed over")
 	}
 }
 
@@ -166,12 +168,55 @@ func (c check) all(l *ledger) {
 	c.caution(l)
 	c.beside(l)
 	c.saysWhy()
+	c.passesOver(l)
 	c.slips()
 	for _, r := range c.d.Reasons {
 		if r.Code == "progression.limit" {
 			l.limited++
 		}
 	}
+}
+
+// Beginners whose body moves with the weight, and a kit in whole kilograms: nearly every rise is to the
+// next weight.
+func TestNextOfTheKit(t *testing.T) {
+	l := ledger{actions: map[progression.Action]int{}, changes: map[progression.Change]int{}}
+	for seed := range uint64(80) {
+		d := draw{rand.New(rand.NewPCG(seed, 9))}
+		s := beginner(t, []string{"dumbbell-sit-to-stand", "dumbbell-calf-raise"}[seed%2], dumbbells(1, 2, 3, 4, 5, 6, 8, 10))
+		s.BodyMass = 70 * units.Kilogram
+		kg := [...]float64{66, 90}[seed%2] + 40*d.Float64()
+		l.walk(t, s, runOf(t, simulate.Typical(units.Must(units.Kilograms(kg))), s, seed), seed)
+	}
+	if rises := l.changes[progression.MoreLoad]; l.passed == 0 || 10*l.between > rises {
+		t.Errorf("%d rises, %d past a weight, %d of them far", rises, l.between, l.passed)
+	}
+}
+
+// passesOver holds a rise to the next weight of the kit, but for a step of up to ten per cent in the
+// hand, and for one past a weight that is said to be spent: its whole range is allowed.
+func (c check) passesOver(l *ledger) {
+	rise := c.d.Rise
+	if rise == nil {
+		return
+	}
+	next, _ := c.table.Next(rise.From)
+	if next.To.Each() == rise.To.Each() {
+		return
+	}
+	l.between++
+	if rise.External <= 0.1 {
+		return
+	}
+	l.passed++
+	said := slices.IndexFunc(rise.Reasons, func(r evidence.Reason) bool { return r.Code == "progression.passed-over" })
+	c.want(said >= 0, "a weight of the kit is passed over and nothing says why")
+	if said >= 0 {
+		top, _ := c.d.Next.Span.Max()
+		count, err := strconv.Atoi(rise.Reasons[said].Args[2].Value())
+		c.want(err == nil && count >= top, "the weight that is passed over is not spent")
+	}
+	c.want(rise.Moved > 0 && rise.Moved <= 0.1 && rise.External <= 1, "a large step past a weight")
 }
 
 // oneChange counts what became harder.

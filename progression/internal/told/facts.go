@@ -29,7 +29,7 @@ const (
 	Fit           evidence.FactID = "progression.fit"
 	Try           evidence.FactID = "progression.try"
 	Feel          evidence.FactID = "progression.feel"
-	Start         evidence.FactID = "progression.start"
+	Between       evidence.FactID = "progression.weights-between"
 	EasyStep      evidence.FactID = "progression.easy-step"
 	Slower        evidence.FactID = "progression.slower"
 	Pause         evidence.FactID = "progression.pause"
