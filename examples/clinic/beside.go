@@ -74,11 +74,11 @@ func (s *session) besides() error {
 	if dizzy {
 		s.keepSigns(screening.Check{}, "dizziness_or_syncope")
 	}
-	if err := s.keepHappened(fell...); err != nil {
-		return err
+	err = s.keepHappened(fell...)
+	if err == nil {
+		s.moveOn(moved)
 	}
-	s.moveOn(moved)
-	return nil
+	return err
 }
 
 // moveOn keeps the steps that were reached, none of them harder while something stands or all is held.

@@ -30,7 +30,7 @@ var calls = []wrongCall{
 	{"accuracy", "-level much", 2, `accuracy: invalid value "much" for flag -level: parse error`},
 	{"clinic", "list", 2, "clinic: -dir is needed: the folder of the records"},
 	{"clinic", "-dir", 2, "clinic: flag needs an argument: -dir"},
-	{"clinic", "-dir people dance ann", 2, `clinic: "dance" is no step: there are list, new, ask, visit, week, check, log, review, test, end, show and replay`},
+	{"clinic", "-dir people dance ann", 2, `clinic: "dance" is no step: there are list, new, ask, visit, week, check, log, change, review, test, end, show and replay`},
 	{"clinic", "-dir people log", 2, "clinic: log of whom? it takes STEP NAME"},
 	{"clinic", "-dir people log ann tuesday", 2, `clinic: "tuesday" is one argument too many: it takes STEP NAME`},
 	{"clinic", "-dir people log ann -day tuesday", 2, `clinic: -day "tuesday": it takes a day such as 2026-11-25`},
