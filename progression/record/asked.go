@@ -17,6 +17,7 @@ func (r Record) readAsked(l *log) error {
 	var bad field.Errors
 	l.asked = map[exercise.ID][]line{}
 	l.kit = r.Kit.Once(r.Kit)
+	kits := r.kits(l.kit)
 	for i, a := range r.Asked {
 		at := path("asked", i)
 		ex, err := l.catalogue.Lookup(string(a.Exercise))
@@ -31,11 +32,23 @@ func (r Record) readAsked(l *log) error {
 		if n := len(before); n > 0 && a.From <= before[n-1].from {
 			bad.Add(at+"/from", field.Bad(a.From, "a day after "+before[n-1].from.String()+", when the dose before it began", field.ErrConflict))
 		}
-		p, err := a.prescription(ex, l.kit)
+		p, err := a.prescription(ex, kits)
 		bad.Add(at, err)
 		l.asked[ex.ID] = append(before, line{a.From, a.Until, p, i})
 	}
 	return bad.Err()
+}
+
+// kits are the present kit, and then those that were there when something was decided: what
+// was asked for stays in the record when its weight is gone.
+func (r Record) kits(now equipment.Kit) []equipment.Kit {
+	list := []equipment.Kit{now}
+	for i := range slices.Backward(r.Entries) {
+		if kit := r.Entries[i].Given.Kit; !kit.Equal(list[len(list)-1]) {
+			list = append(list, kit.Once(kit))
+		}
+	}
+	return list
 }
 
 // AskedOn returns what is asked for on a day, in the order in which it was first, and of
@@ -105,7 +118,7 @@ const (
 )
 
 // prescription writes out what was asked for. Why it was is not known here.
-func (a Asked) prescription(ex exercise.Exercise, kit equipment.Kit) (dose.Prescription, error) {
+func (a Asked) prescription(ex exercise.Exercise, kits []equipment.Kit) (dose.Prescription, error) {
 	p := dose.Prescription{
 		Exercise: ex.ID, Name: ex.Name, Hold: ex.Hold, Side: a.Side, OneSided: ex.OneSided, Mode: dose.Continued,
 		Sets: a.Sets, BuildTo: a.Sets, Measure: ex.Measure, Count: a.Count, Span: a.Span, Finding: a.Finding,
@@ -142,11 +155,11 @@ func (a Asked) prescription(ex exercise.Exercise, kit equipment.Kit) (dose.Presc
 		p.Mode = dose.LoadFinding
 	}
 	var err error
-	p.Load, err = a.load(a.Load, ex, kit)
+	p.Load, err = a.load(a.Load, ex, kits)
 	bad.Add("", err)
 	if a.Feel != nil {
 		p.Feel = &dose.Feel{Count: a.Feel.Count}
-		p.Feel.Load, err = a.load(a.Feel.Load, ex, kit)
+		p.Feel.Load, err = a.load(a.Feel.Load, ex, kits)
 		bad.Add("/feel", err)
 		if a.Feel.Count < 1 {
 			bad.Add("/feel/count", field.Bad(a.Feel.Count, "1 or more", field.ErrOutOfRange))
@@ -167,8 +180,8 @@ func (a Asked) checkLooked() error {
 	return bad.Err()
 }
 
-// load finds a weight that was asked for in the kit.
-func (a Asked) load(m units.Mass, ex exercise.Exercise, kit equipment.Kit) (equipment.Load, error) {
+// load finds a weight that was asked for in the kit, or in one that was there before.
+func (a Asked) load(m units.Mass, ex exercise.Exercise, kits []equipment.Kit) (equipment.Load, error) {
 	each, err := ex.Hold.Each(m, a.Stated)
 	if err != nil {
 		return equipment.Load{}, field.At("/load", err)
@@ -176,18 +189,21 @@ func (a Asked) load(m units.Mass, ex exercise.Exercise, kit equipment.Kit) (equi
 	if ex.Hold == body.Unloaded {
 		return equipment.Load{}, nil
 	}
-	table, err := kit.CompileFor(ex)
-	if errors.Is(err, equipment.ErrEmptyKit) {
-		return equipment.Load{}, field.New("/load", m, "no weight: the kit has none for the hold "+ex.Hold.String(), field.ErrConflict)
+	var bad error // of the present kit
+	for i, kit := range kits {
+		table, err := kit.CompileFor(ex)
+		load, ok := table.Find(each)
+		switch {
+		case ok:
+			return load, nil
+		case i > 0:
+		case errors.Is(err, equipment.ErrEmptyKit):
+			bad = field.New("/load", m, "no weight: the kit has none for the hold "+ex.Hold.String(), field.ErrConflict)
+		case err == nil: // else it is reported once, with the kit
+			bad = field.New("/load", m, "a weight of the kit: "+made(table), field.ErrConflict)
+		}
 	}
-	if err != nil {
-		return equipment.Load{}, nil // reported once, with the kit
-	}
-	load, ok := table.Find(each)
-	if !ok {
-		return load, field.New("/load", m, "a weight of the kit: "+made(table), field.ErrConflict)
-	}
-	return load, nil
+	return equipment.Load{}, bad
 }
 
 // made lists the weights that a table makes, the first of them.
