@@ -62,3 +62,49 @@ func TestNextCountNeverMoreAfterMoreDays(t *testing.T) {
 		return true
 	})
 }
+
+// Beginning anew is never more than the ladder's last rung: no more weight, no more sets, no
+// more repetitions of the same weight, no search past that weight, and nothing where the rung
+// gives nothing; an absence with a medical cause that was assessed since begins no higher.
+func TestNextAnewNeverMoreThanLastRung(t *testing.T) {
+	tried(t, func(t *rapid.T) bool {
+		c, ok := drawToday(t)
+		if !ok {
+			return false
+		}
+		c.Sessions, c.Request.Estimates, c.Request.Performed = nil, nil, nil
+		dayAfter := func(days int, medical screening.Answer) (progression.Decision, bool) {
+			c.Day, c.Absence = last(&c).Day+units.Day(days), medical
+			c.Request.Screening.Day, c.Request.Screening.ReviewBy = c.Day, c.Day+100
+			d, err := progression.Next(c)
+			return d, err == nil
+		}
+		few := between(t, "few days", 8, rule.LongestBreak())
+		was, some := dayAfter(few, screening.No)
+		days, medical := few, screening.Yes
+		if rapid.Bool().Draw(t, "long") {
+			days, medical = between(t, "days", rule.LongestBreak()+1, 200), screening.No
+		}
+		is, more := dayAfter(days, medical)
+		if !some || !more || is.Next == nil || is.Instead != "" {
+			return false
+		}
+		what := ""
+		switch a, b := was.Next, is.Next; {
+		case a == nil || was.Instead != "":
+			what = "a dose where there was none"
+		case b.Load.Each() > a.Load.Each():
+			what = "more load"
+		case b.Sets > a.Sets:
+			what = "more sets"
+		case b.Load.Each() == a.Load.Each() && b.Count > a.Count:
+			what = "more repetitions"
+		case b.Finding != nil && reached(c.Request.Kit, *b) > a.Load.Each() && (a.Finding == nil || reached(c.Request.Kit, *b) > reached(c.Request.Kit, *a)):
+			what = "a search past the last rung"
+		}
+		if what != "" {
+			t.Fatalf("%s: after %d days\nbefore %s\nafter  %s", what, few, tell(was), tell(is))
+		}
+		return true
+	})
+}

@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
@@ -37,15 +38,28 @@ func (n *now) beginsLighter() bool {
 	return n.back != nil && n.back.Anew && n.lightest() < n.seen.Base
 }
 
-// anew begins with the lightest weight; where it was that before, with no more
-// repetitions.
+// lastRung is what the ladder gives after the longest break that it answers, with a weight of
+// the kit and within every limit.
+func (n *now) lastRung() (dose.Step, error) {
+	last := *n
+	last.back = &longest
+	f, err := last.comeBack(n.step)
+	s := last.fit(f.step).step
+	s.Load = min(s.Load, n.below(min(s.Load, n.most)+1))
+	return s, err
+}
+
+var longest = units.Must(rule.ReturnAfter(rule.LongestBreak(), screening.No))
+
+// anew begins with the lightest weight; where the last rung of the ladder has no
+// heavier one, with no more repetitions.
 func (n *now) anew(s dose.Step) dose.Step {
 	count := n.bottom()
-	if s.Load <= n.lightest() {
-		count = min(count, s.Count)
+	if n.rung.Load <= n.lightest() {
+		count = min(count, n.rung.Count)
 	}
 	s = dose.Step{Load: min(n.lightest(), s.Load), Last: s.Last, Count: count, Sets: 1}
-	if s.Load < s.Last && !n.alone() && n.seen.Visit.Technique().Advice == rule.Raise && n.seen.Gates.Advice < rule.Ease && !n.dayIsLighter() {
+	if s.Load < n.rung.Load && !n.tooHeavy() && !n.below3() && !n.alone() && n.seen.Visit.Technique().Advice == rule.Raise && n.seen.Gates.Advice < rule.Ease && !n.dayIsLighter() {
 		s.Steps = 1
 	}
 	return s

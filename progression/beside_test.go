@@ -164,7 +164,7 @@ func TestNextAloneGoesOn(t *testing.T) {
 // Nobody who begins again alone, or whose technique nobody saw, looks for a load.
 func TestNextAnewBeside(t *testing.T) {
 	for setting, steps := range map[screening.Setting]bool{screening.Alone: false, screening.WithHelper: true} {
-		c := rowCourse(t, 2, 4)
+		c := rowCourse(t, 1, 2, 4)
 		c.Day, c.Absence, c.Request.Screening.Setting = firstDay+63, screening.No, setting
 		d := nextOf(t, c)
 		if searched := d.Next.Finding != nil && d.Next.Finding.MaxSteps > 0; searched != steps {

@@ -160,7 +160,11 @@ func TestNextCounterExamples(t *testing.T) {
 				if was.Change == progression.MoreLoad {
 					rises++
 				}
-				for _, what := range breaches(c, was, is) {
+				list := breaches(c, was, is)
+				if a, b := was.Next, is.Next; a != nil && b != nil && b.Load.Each() == a.Load.Each() && a.Load.Each() < last(&c).Plan.Load.Each() && b.Count > a.Count {
+					list = append(list, "more repetitions of the same lighter weight")
+				}
+				for _, what := range list {
 					t.Fatalf("%s\nbefore %s\nafter  %s", what, tell(was), tell(is))
 				}
 			}

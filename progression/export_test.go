@@ -22,7 +22,7 @@ type Waiting = waiting
 // Holding lists the rows of the two tables that hold, in their order; harder is not
 // asked where something lessens.
 func Holding(c Course, waits Waiting) (less, more []string, err error) {
-	n, _, err := see(&c, waits)
+	n, _, err := see(&c, waits, nil)
 	if n == nil || err != nil {
 		return nil, nil, err
 	}
@@ -40,12 +40,12 @@ func Holding(c Course, waits Waiting) (less, more []string, err error) {
 }
 
 // Decide is Next where something waits.
-func Decide(c Course, waits Waiting) (Decision, error) { return decide(&c, waits) }
+func Decide(c Course, waits Waiting) (Decision, error) { return decide(&c, waits, nil) }
 
 // Joined is the dose that the rows that lessen ask for, joined from the last to the
 // first.
 func Joined(c Course) (Decision, error) {
-	n, d, err := see(&c, nothingWaits)
+	n, d, err := see(&c, nothingWaits, nil)
 	if n == nil || err != nil {
 		return d, err
 	}

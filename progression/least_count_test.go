@@ -91,7 +91,7 @@ func TestLeastCountOverVisits(t *testing.T) {
 // begins anew; a chair rise once went altogether after eight days and came back after 57.
 func TestLeastCountAfterDaysMissed(t *testing.T) {
 	for id, from := range map[exercise.ID]units.Day{"one-arm-dumbbell-row": 29, "supported-step-up": 101} {
-		for _, days := range []units.Day{8, 14, 29, 56} {
+		for _, days := range []units.Day{8, 14, 29, 56, 57, 100} {
 			c := beginner(t, id, 2, 4)
 			c.Request.Screening.Limits.LeastCount = 8
 			c.Log[0] = asAsked(c.Log[0].Plan, firstDay, 4)

@@ -198,27 +198,15 @@ func (n *now) leftEnough() bool {
 	return n.counts() && n.simplerCount() == 0 && n.seen.Known && n.seen.Left >= calmLeft && !v.Plan.Reserve.Countable && v.Done() >= v.Plan.Sets && n.seen.Reps >= v.Plan.Count
 }
 
-// simplify takes the next lighter weight, or a set fewer, and reports whether
-// there was either.
+// simplify takes the next lighter weight, no oftener than was asked of the heavier, or a set
+// fewer, and reports whether there was either.
 func (n *now) simplify(s *dose.Step) bool {
 	if lighter := n.below(s.Load); lighter < s.Load {
-		s.Load, s.Count = lighter, n.bottom()
+		s.Load, s.Count = lighter, min(n.bottom(), max(s.Count, n.leastOf(lighter)))
 		return true
 	}
 	s.Sets--
 	return s.Sets >= 1
-}
-
-// easedAlready reports whether one of the three visits before the last one spoke
-// for less too.
-func (n *now) easedAlready() (bool, error) {
-	log := n.c.Log[:len(n.c.Log)-1]
-	for _, v := range log[max(0, len(log)-recurring):] {
-		if g, err := visit.Gates(v); err != nil || g.Advice >= rule.Ease {
-			return true, err
-		}
-	}
-	return false, nil
 }
 
 const (

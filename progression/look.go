@@ -22,6 +22,7 @@ type now struct {
 	c     *Course         // without the sets that are queried
 	h     history.History // its log
 	waits waiting
+	taken map[exercise.ID]exercise.ID // what is asked for at the visit, by which exercise
 	f     *dose.Frame
 	out   outline
 	most  units.Mass // per implement, by every limit
@@ -33,6 +34,7 @@ type now struct {
 	ahead                      // the step up from seen.base
 
 	back      *rule.Return // after days missed; nil: none that count
+	rung      dose.Step    // the last of the ladder, where it begins anew
 	attended  programme.AttendanceAnswer
 	recurring bool // one of the visits before spoke for less too
 
@@ -87,7 +89,7 @@ func (n *now) look(f *dose.Frame, trained units.Day) (*now, error) {
 		}
 	}
 	if n.seen.Gates.Advice >= rule.Ease { // what was referred then has been looked at since
-		if n.recurring, err = n.easedAlready(); err != nil {
+		if n.recurring, err = n.h.EasedBefore(recurring); err != nil {
 			return n, err
 		}
 	}
@@ -100,6 +102,9 @@ func (n *now) look(f *dose.Frame, trained units.Day) (*now, error) {
 	n.fitted = n.fit(n.step)
 	n.offered = new(*offer)
 	if n.back != nil && n.back.Anew {
+		if n.rung, err = n.lastRung(); err != nil {
+			return n, err
+		}
 		r := n.f.Request() // of somebody who begins; what visits showed still bounds the dose
 		r.Phase, r.Estimates, r.Performed, r.Done = dose.Familiarise, nil, nil, nil
 		return n.in(r)

@@ -4,6 +4,7 @@ import (
 	"errors"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/internal/history"
 	"example.org/posology/progression/internal/told"
@@ -40,7 +41,7 @@ import (
 //
 // The errors are those of [Course.Validate] and [dose.NewFrame], and a
 // [field.ErrMissing] at /absence where the last set lies more than a week back.
-func Next(c Course) (Decision, error) { return decide(&c, nothingWaits) }
+func Next(c Course) (Decision, error) { return decide(&c, nothingWaits, nil) }
 
 // A waiting is what of an exercise waits for others of the same visit.
 type waiting uint8
@@ -52,9 +53,9 @@ const (
 	findWaits            // enough other loads are looked for
 )
 
-// decide is Next, without what waits, of a course that is its own.
-func decide(c *Course, waits waiting) (Decision, error) {
-	n, d, err := see(c, waits)
+// decide is Next, without what waits or others have taken, of a course that is its own.
+func decide(c *Course, waits waiting, taken map[exercise.ID]exercise.ID) (Decision, error) {
+	n, d, err := see(c, waits, taken)
 	if n == nil || err != nil {
 		return d, err
 	}
@@ -66,7 +67,7 @@ func decide(c *Course, waits waiting) (Decision, error) {
 
 // see looks at a course, in which it writes what it found, and begins its decision; n
 // is nil where that is all of it.
-func see(c *Course, waits waiting) (n *now, d Decision, err error) {
+func see(c *Course, waits waiting, taken map[exercise.ID]exercise.ID) (n *now, d Decision, err error) {
 	h := c.history()
 	from := h.Reach()
 	if err := c.check(from); err != nil {
@@ -85,7 +86,7 @@ func see(c *Course, waits waiting) (n *now, d Decision, err error) {
 		return nil, d.refer(refers...), nil
 	}
 	n = new(now)
-	n.c, n.h, n.waits = c, h, waits
+	n.c, n.h, n.waits, n.taken = c, h, waits, taken
 	trained := h.LastDone()
 	c.Request.Missed = max(0, int(c.Day-trained)-given.Week)
 	c.Request.Kit = c.Request.Kit.Once(c.Request.Kit)

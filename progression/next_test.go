@@ -71,11 +71,11 @@ var nextRows = []struct {
 		c.Day, c.Absence, c.Request.Kit = firstDay+10, screening.No, dumbbells(3.8, 4, 4.25)
 	}, progression.EaseOff, progression.NoChange, 3800 * units.Gram, 2, 8, "progression.return"},
 	{"seven weeks missed", func(c *progression.Course) { c.Day, c.Absence = firstDay+49, screening.No }, progression.EaseOff, progression.NoChange, 2 * kilo, 1, 8, "progression.return"},
-	{"nine weeks missed", func(c *progression.Course) { c.Day, c.Absence = firstDay+63, screening.No }, progression.EaseOff, progression.NoChange, 2 * kilo, 1, 10, "progression.return-anew"},
+	{"nine weeks missed", func(c *progression.Course) { c.Day, c.Absence = firstDay+63, screening.No }, progression.EaseOff, progression.NoChange, 2 * kilo, 1, 8, "progression.return-anew"},
 	{"ten days ill", func(c *progression.Course) { c.Day, c.Absence = firstDay+10, screening.Yes }, progression.StopAndRefer, progression.NoChange, 0, 0, 0, "progression.medical-absence"},
 	{"ten days ill and assessed since", func(c *progression.Course) {
 		c.Day, c.Absence, c.Request.Screening.Day = firstDay+10, screening.Yes, firstDay+9
-	}, progression.EaseOff, progression.NoChange, 2 * kilo, 1, 10, "progression.return-assessed"},
+	}, progression.EaseOff, progression.NoChange, 2 * kilo, 1, 8, "progression.return-assessed"},
 	{"a fall since", func(c *progression.Course) { c.Request.Screening.Ended = []screening.Code{"fall"} }, progression.StopAndRefer, progression.NoChange, 0, 0, 0, "progression.plan-ended"},
 	{"a sign that ended the session", func(c *progression.Course) { last(c).Moment.Signs = []screening.Code{"feels_sick"} }, progression.StopAndRefer, progression.NoChange, 0, 0, 0, "progression.referred"},
 	{"chest pain", func(c *progression.Course) { last(c).Pain.Kind = screening.ChestPain }, progression.StopAndRefer, progression.NoChange, 0, 0, 0, "progression.referred"},

@@ -1,35 +1,9 @@
 package progression
 
 import (
-	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/internal/history"
-	"example.org/posology/screening"
 	"example.org/posology/units"
 )
-
-// recall looks in the log for sets with a weight; the latest tell. Within four weeks
-// they show it again, after two calm visits in a row with the present one, as after an
-// easier spell or a trial that asked for more reserve; or, within eight visits however
-// long ago, it was tried in vain. Pain says nothing of strength, and the calm visits are
-// for it; lost form does.
-func (n *now) recall(each units.Mass) (again, vain bool) {
-	age := 0
-	for i := len(n.c.Log) - 1; i >= 0; i-- {
-		v, lately := &n.c.Log[i], len(n.c.Log)-i <= feelEvery
-		age += n.h.GapAfter(i)
-		switch {
-		case !lately && age > given.KnownDays:
-			return false, false
-		case given.Yes(v.Unable) && v.Plan.Load.Each() == each: // a failed lift leaves no set to find
-			return false, lately
-		case history.Lifts(v, each):
-			sets := v.SetsWith(func(m units.Mass) bool { return m == each })
-			shows := v.FormLost == screening.No && n.h.ShowsItself(v.With(sets), n.bottom(), n.out.reserve.Least)
-			return shows && age <= given.KnownDays && n.calm(), !shows && lately
-		}
-	}
-	return false, false
-}
 
 // calm reports whether the last two visits were done with the present weight and
 // without trouble.

@@ -72,6 +72,9 @@ func (n *now) easedRequest() dose.Request {
 func (n *now) stand(d Decision, list []exercise.Exercise, r dose.Request, eased bool) (Decision, error) {
 	d.Action, d.Change, d.Next = StopExercise, NoChange, nil
 	for _, ex := range list {
+		if n.isTaken(ex.ID) {
+			continue
+		}
 		p, err := n.first(ex, r)
 		var barred *dose.ConstraintError
 		switch {
@@ -89,6 +92,12 @@ func (n *now) stand(d Decision, list []exercise.Exercise, r dose.Request, eased 
 	}
 	d.because(because("progression.left-out").With(evidence.Term("exercise", n.c.Request.Exercise.Name)))
 	return d, nil
+}
+
+// isTaken reports whether another exercise of the visit is it, or leads to it.
+func (n *now) isTaken(id exercise.ID) bool {
+	by, ok := n.taken[id]
+	return ok && by != n.c.Request.Exercise.ID
 }
 
 // replace puts the first dose of another exercise in place of this one.

@@ -50,7 +50,8 @@ func (n *now) above(each units.Mass) (ahead, error) {
 			return ahead{}, field.At("/body_mass/moved", err)
 		}
 	}
-	a.again, a.vain = n.recall(a.jump.To.Each())
+	a.again, a.vain = n.h.Recall(a.jump.To.Each(), feelEvery, n.bottom(), n.out.reserve.Least)
+	a.again = a.again && n.calm()
 	return a, nil
 }
 

@@ -7,6 +7,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
 	"example.org/posology/units/field"
 )
 
@@ -23,7 +24,8 @@ const (
 // smallest steps, of all that is moved, and those exercises are new that take the place of one that cannot go on;
 // the first given where they are alike. The others wait, and say so: what could be
 // harder holds, and what cannot go on is left out for this visit. A movement without
-// weight in place of what cannot go on does not count as new. What in one
+// weight in place of what cannot go on does not count as new. What one course has, or has
+// new, takes no place in another. What in one
 // course is for somebody else first holds for all. Decisions stand in the order
 // of the courses; bad input is reported for all at once, and then there are none.
 func NextAll(courses []Course) ([]Decision, error) {
@@ -31,12 +33,24 @@ func NextAll(courses []Course) ([]Decision, error) {
 	var bad field.Errors
 	var rising, changing, finding []int
 	var kit equipment.Kit
+	taken := map[exercise.ID]exercise.ID{} // asked for or new, by which exercise
 	for i := range courses {
 		kit = courses[i].Request.Kit.Once(kit)
 		courses[i].Request.Kit = kit
-		d, err := Next(courses[i])
+		taken[courses[i].Request.Exercise.ID] = courses[i].Request.Exercise.ID
+	}
+	at := func(i int, waits waiting) Decision {
+		c := courses[i]
+		d, err := decide(&c, waits, taken)
 		bad.Add(fmt.Sprintf("/%d", i), err)
 		list[i] = d
+		return d
+	}
+	for i := range courses {
+		d := at(i, nothingWaits)
+		if d.Instead != "" {
+			taken[d.Instead] = courses[i].Request.Exercise.ID
+		}
 		switch {
 		case d.Change == MoreLoad:
 			rising = append(rising, i)
@@ -63,9 +77,7 @@ func NextAll(courses []Course) ([]Decision, error) {
 	slices.SortStableFunc(changing, func(a, b int) int { return cmp.Compare(list[a].Change, list[b].Change) })
 	hold := func(later []int, waits waiting) {
 		for _, i := range later {
-			d, err := decide(&courses[i], waits)
-			bad.Add(fmt.Sprintf("/%d", i), err)
-			list[i] = d
+			at(i, waits)
 		}
 	}
 	hold(rising[min(mostRises, len(rising)):], loadWaits)

@@ -24,10 +24,10 @@ func (n *now) variant() *offer {
 	return *n.offered
 }
 
-// harderVariant looks the harder exercise up, unless it was taken away.
+// harderVariant looks the harder exercise up, unless it was taken away or is there already.
 func (n *now) harderVariant() *offer {
 	ex, ok := n.c.catalogue().Get(n.c.Request.Exercise.Harder)
-	if !ok || n.c.Policy.without("harder-variant") {
+	if !ok || n.c.Policy.without("harder-variant") || n.isTaken(ex.ID) {
 		return &offer{}
 	}
 	p, err := n.first(ex, n.c.Request)

@@ -8,9 +8,11 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
 	"example.org/posology/progression"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/field"
 )
 
@@ -196,7 +198,11 @@ func TestSessionKeepsItsCounts(t *testing.T) {
 			if learnt(d) {
 				changed++
 			}
-			if waits := alone.Change == progression.MoreLoad || learnt(alone); !waits && !stopped && d.Action != progression.StopAndRefer && text(t, d) != text(t, alone) {
+			if takenBeside(courses, list, i, d.Instead) {
+				t.Fatalf("%d: %s is there already", i, d.Instead)
+			}
+			waits := alone.Change == progression.MoreLoad || learnt(alone) || takenBeside(courses, list, i, alone.Instead) || takenBeside(courses, list, i, courses[i].Request.Exercise.Harder)
+			if !waits && !stopped && d.Action != progression.StopAndRefer && text(t, d) != text(t, alone) {
 				t.Fatalf("%d waits for nothing: %s\nalone %s", i, tell(d), tell(alone))
 			}
 		}
@@ -204,6 +210,16 @@ func TestSessionKeepsItsCounts(t *testing.T) {
 			t.Fatalf("%d rise, %d are new", rising, changed)
 		}
 	})
+}
+
+// takenBeside reports whether another exercise of the visit is the one, or leads to it.
+func takenBeside(courses []progression.Course, list []progression.Decision, i int, id exercise.ID) bool {
+	for j, c := range courses {
+		if other := c.Request.Exercise.ID; other != courses[i].Request.Exercise.ID && id != "" && (other == id || list[j].Instead == id) {
+			return true
+		}
+	}
+	return false
 }
 
 // Two loads are looked for at a visit; a third waits, and goes on as it was.
@@ -227,5 +243,43 @@ func TestNextSaysThatTheKitFalls(t *testing.T) {
 	repeat(&c, 4)
 	if d := nextOf(t, c); !hasReason(d, "dose.kit-too-light") || !hasReason(d, "dose.kit-would-help") {
 		t.Errorf("%s", tell(d))
+	}
+}
+
+// What is asked for at the visit, or new at it, takes the place of nothing else: it would be
+// done twice, and what was stopped would come back as a stand-in.
+func TestNextAllInsteadIsNotThereAlready(t *testing.T) {
+	limited := func(id string) progression.Course {
+		c := courseOf(t, id, 4)
+		c.Request.Screening.Limits.Masses = []screening.MassLimit{{Region: body.WholeBody, Side: body.Both, Max: kilo, Author: "a surgeon"}}
+		return c
+	}
+	loaded := limited("dumbbell-sit-to-stand")
+	if d := nextOf(t, loaded); d.Instead != "sit-to-stand" {
+		t.Fatalf("alone: %s", tell(d))
+	}
+	free, stopped := courseOf(t, "sit-to-stand", 4), courseOf(t, "sit-to-stand", 4)
+	done(&free, 0, 10, 3)
+	done(&stopped, 0, 10, 3)
+	stopped.Request.Screening.Limits.LeastCount = 20
+	for name, courses := range map[string][]progression.Course{"asked for": {loaded, free}, "asked for before": {free, loaded}, "stopped": {loaded, stopped}, "twice": {limited("dumbbell-glute-bridge"), limited("dumbbell-hip-thrust")}} {
+		list, err := progression.NextAll(courses)
+		if err != nil {
+			t.Fatal(name, err)
+		}
+		dosed := map[exercise.ID]bool{}
+		for i, d := range list {
+			for _, c := range courses {
+				if d.Instead == c.Request.Exercise.ID {
+					t.Errorf("%s: %d: %s", name, i, tell(d))
+				}
+			}
+			if d.Next != nil && dosed[d.Next.Exercise] {
+				t.Errorf("%s: %s twice", name, d.Next.Exercise)
+			}
+			if d.Next != nil {
+				dosed[d.Next.Exercise] = true
+			}
+		}
 	}
 }

@@ -22,7 +22,7 @@ import (
 // begins as on a first visit, with no more than was asked for last.
 func (s *session) stopped(re record.Review) error {
 	for _, item := range re.Items {
-		if item.Decision.Action != progression.StopExercise {
+		if item.Decision.Action != progression.StopExercise || len(item.Log) == 0 {
 			continue
 		}
 		who, err := s.looker("anew_"+string(item.Exercise), item.Name+" is stopped, until somebody has looked at it, so that it may begin anew, as on a first visit.")

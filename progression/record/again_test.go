@@ -5,6 +5,9 @@ import (
 	"slices"
 	"testing"
 
+	"example.org/posology/dose/equipment"
+	"example.org/posology/progression"
+	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
@@ -68,4 +71,50 @@ func TestMeasuredAgain(t *testing.T) {
 	if stands, err := r.Alarms(day); err != nil || len(stands) != 1 {
 		t.Errorf("%+v, %v", stands, err)
 	}
+}
+
+// What was asked for stays in the record when its weight is gone: with the kit that made it
+// when something was decided, and no other. What is asked for next is of the present kit,
+// and no heavier than was asked before.
+func TestKitChanges(t *testing.T) {
+	r := read(t, review)
+	entry, err := r.Decide(r.Review)
+	if err != nil {
+		t.Fatal(err)
+	}
+	all := r.Kit.Dumbbells // 2, 4, 6 and 10 kg
+	for name, kit := range map[string][]equipment.Dumbbell{"the lightest gone": all[1:], "those in between gone": {all[0], all[3]}, "all but the lightest gone": all[:1], "all gone": nil} {
+		r.Entries, r.Kit.Dumbbells = nil, kit
+		if err := r.Validate(); !errors.Is(err, field.ErrConflict) {
+			t.Errorf("%s, and nothing decided: %v", name, err)
+		}
+		r.Entries = []record.Entry{entry}
+		again := read2(t, encoded(t, r))
+		items, err := again.Next(r.Review)
+		if err != nil {
+			t.Errorf("%s: %v", name, err)
+			continue
+		}
+		for i, item := range items {
+			p := item.Decision.Next
+			switch {
+			case p == nil:
+				continue
+			case p.Load.Each() > 0 && !slices.ContainsFunc(kit, func(d equipment.Dumbbell) bool { return d.Mass.Mass == p.Load.Each() }):
+				t.Errorf("%s: %s with %v", name, p.Exercise, p.Load.Each())
+			case entry.Items[i].Decision.Change != progression.MoreLoad && item.Decision.Change != progression.MoreLoad && p.Load.Each() > item.Log[len(item.Log)-1].Plan.Load.Each():
+				t.Errorf("%s: %s rises to %v", name, p.Exercise, p.Load.Each())
+			}
+		}
+		sameAnswers(t, again)
+	}
+}
+
+func read2(t *testing.T, text string) record.Record {
+	t.Helper()
+	r, err := record.Decode([]byte(text), field.Strict)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return r
 }

@@ -39,6 +39,18 @@ func (r Record) readAsked(l *log) error {
 	return bad.Err()
 }
 
+// kits are the present kit, and then those that were there when something was decided: what
+// was asked for stays in the record when its weight is gone.
+func (r Record) kits(now equipment.Kit) []equipment.Kit {
+	list := []equipment.Kit{now}
+	for i := range slices.Backward(r.Entries) {
+		if kit := r.Entries[i].Given.Kit; !kit.Equal(list[len(list)-1]) {
+			list = append(list, kit.Once(kit))
+		}
+	}
+	return list
+}
+
 // AskedOn returns what is asked for on a day, in the order in which it was first, and of
 // which exercises nothing is asked for all the same: those that the last decision has no
 // dose for, or that of before where the last one is for a later day, unless they were begun
@@ -168,19 +180,8 @@ func (a Asked) checkLooked() error {
 	return bad.Err()
 }
 
-// kits are the present kit, first, and those that earlier decisions rest on.
-func (r Record) kits(now equipment.Kit) []equipment.Kit {
-	list := []equipment.Kit{now}
-	for _, e := range slices.Backward(r.Entries) {
-		if k := e.Given.Kit; !slices.ContainsFunc(list, k.Equal) {
-			list = append(list, k.Once(k))
-		}
-	}
-	return list
-}
-
-// load finds a weight that was asked for in the present kit, or in one of before: what
-// was sold or stands elsewhere was lifted all the same. The error is that of the present one.
+// load finds a weight that was asked for in the kit, or in one that was there before: what
+// was sold or stands elsewhere was lifted all the same.
 func (a Asked) load(m units.Mass, ex exercise.Exercise, kits []equipment.Kit) (equipment.Load, error) {
 	each, err := ex.Hold.Each(m, a.Stated)
 	if err != nil {
@@ -189,20 +190,21 @@ func (a Asked) load(m units.Mass, ex exercise.Exercise, kits []equipment.Kit) (e
 	if ex.Hold == body.Unloaded {
 		return equipment.Load{}, nil
 	}
-	for _, kit := range slices.Backward(kits) {
-		table, not := kit.CompileFor(ex)
-		switch load, ok := table.Find(each); {
-		case errors.Is(not, equipment.ErrEmptyKit):
-			err = field.New("/load", m, "no weight: the kit has none for the hold "+ex.Hold.String(), field.ErrConflict)
-		case not != nil: // reported once, with the kit
-			err = nil
+	var bad error // of the present kit
+	for i, kit := range kits {
+		table, err := kit.CompileFor(ex)
+		load, ok := table.Find(each)
+		switch {
 		case ok:
 			return load, nil
-		default:
-			err = field.New("/load", m, "a weight of the kit: "+made(table), field.ErrConflict)
+		case i > 0:
+		case errors.Is(err, equipment.ErrEmptyKit):
+			bad = field.New("/load", m, "no weight: the kit has none for the hold "+ex.Hold.String(), field.ErrConflict)
+		case err == nil: // else it is reported once, with the kit
+			bad = field.New("/load", m, "a weight of the kit: "+made(table), field.ErrConflict)
 		}
 	}
-	return equipment.Load{}, err
+	return equipment.Load{}, bad
 }
 
 // made lists the weights that a table makes, the first of them.

@@ -22,7 +22,7 @@ type Decided struct {
 	Name     string               `json:"name"`
 	Side     body.Side            `json:"side"`
 	Day      units.Day            `json:"day"`           // of the visit that is decided on
-	Log      []progression.Visit  `json:"log,omitempty"` // of the exercise, the oldest first
+	Log      []progression.Visit  `json:"log,omitempty"` // of the exercise, the oldest first; empty: never done yet
 	Decision progression.Decision `json:"decision"`
 }
 
@@ -30,7 +30,8 @@ func (i Decided) prescribed() bool { return i.Decision.Next != nil }
 
 // Next decides on every exercise that is asked for, for the visit of a day, which
 // is that of the last visit or later. It is [Record.Assess] on that day, without
-// what is said of attendance, dates and the week to come.
+// what is said of attendance, dates and the week to come. What was asked for and never
+// done yet goes on as of a visit at which nothing was.
 func (r Record) Next(day units.Day) ([]Decided, error) {
 	l, err := r.read()
 	if err != nil {
@@ -44,18 +45,16 @@ func (r Record) Next(day units.Day) ([]Decided, error) {
 func (r Record) decide(l *log, request week.Request, w *week.Week, day, next units.Day, sessions []programme.PlannedSession) ([]Decided, error) {
 	var items []Decided
 	var courses []progression.Course
-	var bad field.Errors
 	for _, id := range r.Exercises {
 		ex, _ := l.catalogue.Get(id)
 		item := l.item(ex, next)
-		if len(item.Log) == 0 {
+		c := r.course(l, ex, item, request, sessions)
+		if len(item.Log) == 0 { // not done yet: its dose is gone on from, as of a visit with nothing done
 			asked, _ := l.inForce(id, day)
-			bad.Add(path("asked", asked.at)+"/exercise", field.Bad(id, "an exercise that was done at one of the visits, or until, the day on which it was dropped", field.ErrMissing))
+			item.Side, c.Request.Side = asked.plan.Side, asked.plan.Side
+			c.Log = []progression.Visit{{Day: asked.from, Plan: asked.plan}}
 		}
-		items, courses = append(items, item), append(courses, r.course(l, ex, item, request, sessions))
-	}
-	if err := bad.Err(); err != nil {
-		return nil, r.places(l).of(err)
+		items, courses = append(items, item), append(courses, c)
 	}
 	for {
 		decisions, err := progression.NextAll(courses)
@@ -173,6 +172,9 @@ func (r Record) places(l *log) moves {
 		}
 		for k, v := range l.logged[id] {
 			v.places(m, fmt.Sprintf("%s/log/%d", at, k))
+		}
+		if len(l.logged[id]) == 0 {
+			m[at+"/log/0"] = path("asked", l.asked[id][len(l.asked[id])-1].at)
 		}
 	}
 	return m

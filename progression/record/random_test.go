@@ -186,6 +186,7 @@ func course(t *testing.T, rec record.Record, r *rand.Rand) (record.Record, []str
 		if !named(t, "next", err) {
 			return rec, append(said, "refused")
 		}
+		sound(t, rec, entry)
 		rec.Entries, said = append(rec.Entries, entry), append(said, short(entry)...)
 		for _, item := range entry.Items {
 			d := item.Decision

@@ -92,7 +92,8 @@ type Given struct {
 	Policy  progression.Policy `json:"policy,omitzero"`
 }
 
-// Asked is what was asked for of one exercise from a day on, in few words.
+// Asked is what was asked for of one exercise from a day on, in few words. Its weights are
+// of the kit, or of one that an entry was decided with.
 type Asked struct {
 	From     units.Day        `json:"from"`
 	Until    units.Day        `json:"until,omitzero"` // the last day, where the exercise was then dropped

@@ -42,7 +42,8 @@ func LongestBreak() int { return ladder[len(ladder)-2].days }
 type Return struct {
 	Load units.Fraction `json:"load,omitzero"` // of the last load; 0 with Anew
 	Sets units.Fraction `json:"sets,omitzero"` // of the last number of sets; 0 with Anew
-	// Anew: familiarisation and a new baseline, as for somebody who begins.
+	// Anew: familiarisation and a new baseline, as for somebody who begins; package
+	// progression gives no more than the last rung.
 	Anew    bool              `json:"anew,omitzero"`
 	Basis   evidence.Basis    `json:"basis"` // always design
 	Reasons []evidence.Reason `json:"reasons"`
@@ -120,7 +121,7 @@ func (r rung) fact() evidence.Fact {
 	f := evidence.Fact{ID: r.id(), Basis: evidence.Design}
 	f.Value = fmt.Sprintf("up to %d weeks off: %v of the load, %v of the sets", r.days/given.Week, r.load, r.sets)
 	if r.days == 0 {
-		f.Value = "longer off than the ladder: familiarisation and a new baseline"
+		f.Value = "longer off than the ladder: familiarisation and a new baseline, with no more than its last rung gives"
 	}
 	return f
 }

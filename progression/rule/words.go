@@ -21,7 +21,7 @@ func words() evidence.Words {
 		},
 		"progression.return-anew": {
 			Client:    "After such a break we begin afresh.",
-			Clinician: "{days} days since it was last done: familiarisation and a new baseline. The ladder has no published source.",
+			Clinician: "{days} days since it was last done: familiarisation and a new baseline, with no more than the last rung of the ladder, which has no published source.",
 		},
 		"progression.rule":        {Clinician: "The rule {rule} says: {advice}."},
 		"progression.set-by-reps": {Clinician: "The next weight is further than the correction of {change}, or the rule may not raise load: {reps} repetitions instead."},

@@ -86,7 +86,7 @@ func keeps(r record.Review) []dose.Prescription {
 	most, _ := programme.TakeAlong().Maintain.Sets.Max()
 	var list []dose.Prescription
 	for _, item := range r.Items {
-		if item.Decision.Next == nil {
+		if item.Decision.Next == nil || len(item.Log) == 0 {
 			continue
 		}
 		keep, last := *item.Decision.Next, item.Log[len(item.Log)-1].Plan

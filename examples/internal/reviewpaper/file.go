@@ -123,6 +123,9 @@ func overview(item record.Decided) string {
 	if d.Next == nil {
 		return text + ": nothing is prescribed"
 	}
+	if len(item.Log) == 0 {
+		return text + ": never done yet"
+	}
 	if what := changed(last(item).Plan, *d.Next); len(what) > 0 {
 		return text + ": " + strings.Join(what, ", ")
 	}

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 )
 
@@ -38,6 +39,41 @@ func (h *History) ShowsItself(v *visit.Visit, bottom int, reserve units.RIR) boo
 		}
 	}
 	return true
+}
+
+// Recall looks in the log for sets with a weight; the latest tell. Within four weeks
+// they show it again, at the bottom of the range in reserve, once visits are calm: as after
+// an easier spell or a trial that asked for more reserve; or, within so many visits however
+// long ago, it was tried in vain. Pain says nothing of strength, and the calm visits are
+// for it; lost form does.
+func (h *History) Recall(each units.Mass, visits, bottom int, reserve units.RIR) (again, vain bool) {
+	age := 0
+	for i := len(h.Log) - 1; i >= 0; i-- {
+		v, lately := &h.Log[i], len(h.Log)-i <= visits
+		age += h.GapAfter(i)
+		switch {
+		case !lately && age > given.KnownDays:
+			return false, false
+		case given.Yes(v.Unable) && v.Plan.Load.Each() == each: // a failed lift leaves no set to find
+			return false, lately
+		case Lifts(v, each):
+			sets := v.SetsWith(func(m units.Mass) bool { return m == each })
+			shows := v.FormLost == screening.No && h.ShowsItself(v.With(sets), bottom, reserve)
+			return shows && age <= given.KnownDays, !shows && lately
+		}
+	}
+	return false, false
+}
+
+// EasedBefore reports whether one of so many visits before the last one spoke for less.
+func (h *History) EasedBefore(visits int) (bool, error) {
+	log := h.Log[:len(h.Log)-1]
+	for _, v := range log[max(0, len(log)-visits):] {
+		if g, err := visit.Gates(v); err != nil || g.Advice >= rule.Ease {
+			return true, err
+		}
+	}
+	return false, nil
 }
 
 // LongEasy reports whether the last so many visits were done in full with a weight, every set

@@ -11,11 +11,11 @@ var gone = []say.Row{
 	say.That("progression.referred", say.Rests{Refer}, "Before you go on with the weights, somebody has to look at what came up. Call for help at once if it gets much worse, if you have chest pain or faint, if strength or feeling goes, or if you can no longer hold or pass water.", "The visit of {day} ended with something for somebody else to look at, and nobody is known to have. Nothing is prescribed until somebody has and the person is assessed anew."),
 	say.That("progression.looked-at", say.Rests{Refer}, "No exercise until we have asked you everything once more.", "What came up on {day} was looked at by {who}; nothing is prescribed until an assessment has followed."),
 	say.That("progression.medical-absence", say.Rests{Medical}, "Welcome back. Since you were ill we ask a few questions first; please wait with the exercises until then.", "The days missed had a medical cause: assess anew; the ladder of missed time is not for this."),
-	say.That("progression.return-assessed", say.Rests{Medical}, "Welcome back. We begin afresh, gently.", "{days} days away with a medical cause, assessed since: familiarisation and a new baseline."),
+	say.That("progression.return-assessed", say.Rests{Medical}, "Welcome back. We begin afresh, gently.", "{days} days away with a medical cause, assessed since: familiarisation and a new baseline, with no more than the last rung of the ladder."),
 	say.That("progression.settle-first", say.Rests{Refer}, "First we settle what is still open today.", "Settle what is open first (rest, measure again, ask); then decide."),
 	say.That("progression.assess-anew", say.Rests{Refer}, "We do that together at the beginning of the next visit.", "The review of the assessment is over: it is made anew, by whoever makes assessments here, and nothing is prescribed until then. Nobody else has to look for this alone."),
 	say.That("progression.instead", say.Rests{Variant}, "We change to {exercise}.", "In its place: {exercise}, from its own first dose."),
-	say.That("progression.left-out", say.Rests{Variant}, "We leave {exercise} out for now.", "{exercise} is left out: nothing that is no harder can be dosed."),
+	say.That("progression.left-out", say.Rests{Variant}, "We leave {exercise} out for now.", "{exercise} is left out: nothing that is no harder, and not there already, can be dosed."),
 	say.That("progression.instead-waits", say.Rests{OneNew}, "We leave this one out today. In its place comes {exercise}, at one of the next visits: one new exercise at a time.", "Left out at this visit: {exercise} is to take its place, and waits, since enough exercises are new at this visit."),
 }
 
