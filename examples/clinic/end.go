@@ -34,13 +34,10 @@ func end(s *session) error {
 	}
 	re = command.Told(re, s.day)
 	report, err := r.Phases(re, s.day, programme.PlanStands)
-	if err == nil {
-		err = s.goodbye(re, report)
-	}
 	if err != nil {
 		return err
 	}
-	return s.keep()
+	return inTurn(func() error { return s.goodbye(re, report) }, s.keep)
 }
 
 // close asks what the goodbye rests on, and ends what is asked for.
@@ -67,10 +64,7 @@ func (s *session) goodbye(re record.Review, report programme.PhaseReport) error 
 		}{re, report, programme.TakeAlong()})
 	}
 	all, err := papers.Discharge(*s.r, re)
-	if err == nil {
-		err = s.print(s.day, func() ([]papers.Paper, error) { return all, nil })
-	}
-	if err != nil {
+	if err = errors.Join(err, s.print(s.day, func() ([]papers.Paper, error) { return all, nil })); err != nil {
 		return err
 	}
 	client := s.wanted.Reader == "client"

@@ -70,10 +70,7 @@ func firstVisit(s *session) error {
 		return err
 	}
 	r.Entries = append(r.Entries, entry)
-	if err := s.planned(*entry.Plan, entry.Day); err != nil {
-		return err
-	}
-	return s.keep()
+	return inTurn(func() error { return s.planned(*entry.Plan, entry.Day) }, s.keep)
 }
 
 // inTurn asks one after the other, until one is stopped or fails.
