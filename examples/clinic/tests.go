@@ -99,10 +99,7 @@ func test(s *session) error {
 	p.Note(s.r.Note)
 	p.Tests(p.Clinicians, chosen.Tests, plan.Tested)
 	planpaper.Estimates(p, plan)
-	if err := p.Close(); err != nil {
-		return err
-	}
-	return s.keep()
+	return inTurn(p.Close, s.keep)
 }
 
 // chosen are the tests of function that belong to the person and the tasks.
