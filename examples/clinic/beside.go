@@ -32,8 +32,7 @@ func (s *session) besides() error {
 	if err != nil {
 		return err
 	}
-	var fell []programme.HappeningKind
-	dizzy := false
+	fell, dizzy := []programme.HappeningKind(nil), false
 	moved := map[int]beside.Item{}
 	for _, item := range items {
 		at := slices.IndexFunc(s.r.Beside.InForce, func(k beside.Item) bool { return k.Track == item.Track })
