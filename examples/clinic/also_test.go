@@ -72,6 +72,16 @@ func TestLookedIsKept(t *testing.T) {
 	}
 }
 
+// What was never done comes back once, however often a day is decided on.
+func TestComesBackOnce(t *testing.T) {
+	w := copied(t, begun(t))
+	w.step(0, "2027-01-05", "log", "one-arm-dumbbell-row: all@6\npain: no\n")
+	w.step(0, "2027-01-07", "review", "new: none\n")
+	w.step(0, "2027-01-08", "log", "one-arm-dumbbell-row: all@6\npain: no\n")
+	w.step(0, "2027-01-11", "review", "new: injury\n")
+	w.step(0, "2027-01-11", "review", "new: none\n"+looked)
+}
+
 // A new plan begins though something that was asked for was never done: it comes back once,
 // without the end that it was given.
 func TestWeekAfterSomethingNotDone(t *testing.T) {

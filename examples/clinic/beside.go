@@ -32,7 +32,8 @@ func (s *session) besides() error {
 	if err != nil {
 		return err
 	}
-	fell, dizzy, moved := []programme.HappeningKind(nil), false, map[int]beside.Item{}
+	fell, dizzy := []programme.HappeningKind(nil), false
+	moved := map[int]beside.Item{}
 	for _, item := range items {
 		at := slices.IndexFunc(s.r.Beside.InForce, func(k beside.Item) bool { return k.Track == item.Track })
 		if at < 0 {
@@ -72,11 +73,11 @@ func (s *session) besides() error {
 	if dizzy {
 		s.keepSigns(screening.Check{}, "dizziness_or_syncope")
 	}
-	err = s.keepHappened(fell...)
-	if err == nil {
-		s.moveOn(moved)
+	if err := s.keepHappened(fell...); err != nil {
+		return err
 	}
-	return err
+	s.moveOn(moved)
+	return nil
 }
 
 // moveOn keeps the steps that were reached, none of them harder while something stands or all is held.

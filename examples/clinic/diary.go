@@ -11,9 +11,11 @@ import (
 	"example.org/posology/examples/internal/asking"
 	"example.org/posology/examples/internal/command"
 	"example.org/posology/examples/internal/papers"
+	"example.org/posology/progression/programme"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/field"
 )
 
 // logDiary logs the days of a diary that was typed in, of the exercises that were decided
@@ -95,8 +97,11 @@ func (s *session) decided() (units.Day, papers.Visit, error) {
 
 // ofPain asks what a pain was, where and, if nobody told, how much.
 func (s *session) ofPain(pain *screening.Pain, day units.Day) (err error) {
-	if pain.Kind, err = asking.OneOf(s.Desk, "pain_kind", "Of which kind was the pain of "+day.String()+"? \"don't know\" where nobody can tell: it then makes nothing harder.", screening.PainKinds(), false); err != nil {
+	if pain.Kind, err = asking.OneOf(s.Desk, "pain_kind", "Of which kind was the pain of "+day.String()+"? \"don't know\" where nobody can tell: somebody then looks at it first.", screening.PainKinds(), false); err != nil {
 		return err
+	}
+	if worst := max(*field.OrZero(pain.During), *field.OrZero(pain.NextMorning)); pain.Kind == 0 && (worst > 0 || pain.During == nil) { // it may be of any
+		s.r.Happened = append(s.r.Happened, programme.Happening{Kind: programme.PainFlare, Day: day, Note: "of which kind the pain was nobody could tell"})
 	}
 	if pain.Site, err = asking.OneOf(s.Desk, "pain_site", "Where?", body.Regions(), false); err != nil || pain.During != nil || pain.NextMorning != nil {
 		return err

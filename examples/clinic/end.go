@@ -64,10 +64,7 @@ func (s *session) goodbye(re record.Review, report programme.PhaseReport) error 
 		}{re, report, programme.TakeAlong()})
 	}
 	all, err := papers.Discharge(*s.r, re)
-	if err == nil {
-		err = s.print(s.day, func() ([]papers.Paper, error) { return all, nil })
-	}
-	if err != nil {
+	if err = errors.Join(err, s.print(s.day, func() ([]papers.Paper, error) { return all, nil })); err != nil {
 		return err
 	}
 	client := s.wanted.Reader == "client"

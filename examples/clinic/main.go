@@ -175,10 +175,7 @@ func (s *session) keep() error {
 
 // planned writes the papers of a plan that was decided on for a day.
 func (s *session) planned(p record.Plan, day units.Day) error {
-	if err := s.print(day, papers.OfPlan(p).All); err != nil {
-		return err
-	}
-	return planpaper.For(s.wanted, s.out, p)
+	return inTurn(func() error { return s.print(day, papers.OfPlan(p).All) }, func() error { return planpaper.For(s.wanted, s.out, p) })
 }
 
 // reviewed writes the papers of a review.

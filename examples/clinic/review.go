@@ -116,7 +116,7 @@ func (s *session) decide(say func(record.Review) error) error {
 	s.demand(entry)
 	for _, a := range again {
 		a.From = re.Next
-		s.r.Asked = append(s.r.Asked, a)
+		s.askFor(a)
 	}
 	if re.Coming != nil {
 		s.r.Review = re.InForce.Review

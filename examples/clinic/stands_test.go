@@ -166,6 +166,19 @@ func TestWeekOutlastsAStoppedDay(t *testing.T) {
 	w.step(0, "2027-01-05", "log", calm)
 }
 
+// A letter of a day that its check alone stops says so, and not that something came up in training or
+// that anything waits; nobody has to look.
+func TestLetterOfAStoppedDay(t *testing.T) {
+	w := copied(t, begun(t))
+	w.step(0, "2027-01-05", "log", calm)
+	w.step(0, "2027-01-08", "check", strings.Replace(sugar, "febrile: no", "febrile: yes", 1)+"7.5 mmol/L\n")
+	w.step(0, "2027-01-08", "review", "new: none\n")
+	w.says(w.step(0, "2027-01-08", "show", "", "-for", "doctor"), "FOUND TODAY, FRIDAY 8 JANUARY 2027 - Feverish illness.", "No exercise on Friday 8 January 2027, by the check of that day.", "not Nothing is prescribed", "not Until I hear")
+	w.says(w.step(0, "2027-01-08", "show", "", "-for", "file"), "The check of this day stops all on it. Review again for the next day of training.", "not until somebody has looked")
+	w.step(0, "2027-01-10", "review", "new: medicine changed\n")
+	w.says(w.step(0, "2027-01-10", "show", "", "-for", "doctor"), "Until I hear from you: no exercise", "not by the check of that day")
+}
+
 // What happened can be told on any day: before the first day of a phase that was decided
 // ahead, too, at a review or with a new week.
 func TestToldBeforeAPhaseBegins(t *testing.T) {

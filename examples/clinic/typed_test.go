@@ -103,23 +103,33 @@ func TestBodyMassIsAskedAbout(t *testing.T) {
 	}
 }
 
-// A pain of which nobody can tell the kind can be logged, typed or from a file, and in a diary: it is kept as one of
-// no known kind, which makes nothing harder, as one that the pain model is not for.
+// A pain of which nobody can tell the kind can be logged, typed or from a file, and in a diary. It
+// may be one that the pain model is not for: nothing goes on until somebody has looked, a
+// physiotherapist at least; no pain at all is of no kind.
 func TestPainOfNoKnownKind(t *testing.T) {
+	const waits = "TO BE LOOKED AT FIRST: pain flare, on Tuesday 5 January 2027"
 	from := begun(t)
-	for kind, want := range map[string]screening.PainKind{"ordinary": screening.OrdinaryPain, "don't know": 0, "not sure": 0} {
-		w := copied(t, from)
-		w.step(0, "2027-01-05", "log", "goblet-squat: all@6\nshowed: none\npain: yes\npain_kind: "+kind+"\npain_site: knee\npain_during: 1\n")
+	for _, tt := range []struct {
+		kind, score string
+		want        screening.PainKind
+		stands      bool
+	}{{"ordinary", "1", screening.OrdinaryPain, false}, {"don't know", "1", 0, true}, {"not sure", "6", 0, true}, {"don't know", "0", 0, false}} {
 		file := filepath.Join(t.TempDir(), "diary.csv")
-		if err := os.WriteFile(file, []byte("day,row,weight,done,more\n2027-01-08,1,,10,4\n2027-01-08,pain,,1,\n"), 0o600); err != nil {
+		if err := os.WriteFile(file, []byte("day,row,weight,done,more\n2027-01-05,1,,10,4\n2027-01-05,pain,,"+tt.score+",\n"), 0o600); err != nil {
 			t.Fatal(err)
 		}
-		w.step(0, "2027-01-06", "review", "new: none\n")
-		w.step(0, "2027-01-09", "log", "pain_kind: "+kind+"\npain_site: knee\n", "-diary", file)
-		for _, v := range recordOf(t, w.folder).Visits {
-			if v.Pain == nil || v.Pain.Kind != want {
-				t.Errorf("%q, %s: %+v", kind, v.Day, v.Pain)
+		typed, diary := copied(t, from), copied(t, from)
+		typed.step(0, "2027-01-05", "log", "goblet-squat: all@6\nshowed: none\npain: yes\npain_kind: "+tt.kind+"\npain_site: knee\npain_during: "+tt.score+"\n")
+		diary.step(0, "2027-01-05", "log", "pain_kind: "+tt.kind+"\npain_site: knee\n", "-diary", file)
+		for _, w := range []tryer{typed, diary} {
+			if v := recordOf(t, w.folder).Visits[0]; v.Pain == nil || v.Pain.Kind != tt.want {
+				t.Errorf("%+v: %+v", tt, v.Pain)
 			}
+			not := map[bool]string{false: "not "}[tt.stands]
+			if tt.score != "0" || w == diary { // whoever types that it hurt is asked the kind before the score
+				w.says(w.step(0, "2027-01-06", "list", ""), not+waits)
+			}
+			w.says(w.step(0, "2027-01-06", "review", "new: none\nlooked: E\nlooked_by: the physiotherapist\n"), "not Doses none", "not "+waits)
 		}
 	}
 }

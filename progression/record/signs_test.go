@@ -263,7 +263,8 @@ func TestLooksAtChecks(t *testing.T) {
 	}
 }
 
-// One sign more in a check never takes an alarm away, nor sends anywhere milder.
+// One sign more in a check never takes an alarm away, nor sends anywhere milder, nor lets somebody
+// look who could not before.
 func TestSignsOfChecksOnlyAdd(t *testing.T) {
 	var codes []screening.Code
 	for term := range screening.Codes() {
@@ -280,21 +281,21 @@ func TestSignsOfChecksOnlyAdd(t *testing.T) {
 		if rapid.Bool().Draw(rt, "looked") {
 			r.Looked = []record.Look{{Observation: dose.Observation{Who: "Doctor M", Day: last + 2}, Checks: 1}}
 		}
-		at := func(n int) (screening.Route, int) {
+		at := func(n int) (screening.Route, screening.Lifter, int) {
 			r.Checks = []screening.Check{{Day: last + 1, Setting: r.Profile.Setting, New: screening.AskedFor(list[:n]...)}}
 			alarms, err := r.Alarms(last + 4)
 			if err != nil {
 				rt.Fatal(err)
 			}
-			route := screening.Route(0)
+			route, who := screening.Route(0), screening.Lifter(0)
 			for _, a := range alarms {
-				route = max(route, a.Route)
+				route, who = max(route, a.Route), max(who, a.Who)
 			}
-			return route, len(alarms)
+			return route, who, len(alarms)
 		}
-		was, few := at(len(list) - 1)
-		if is, more := at(len(list)); is < was || more < few {
-			rt.Fatalf("%v: %v after %v, %d after %d", list, is, was, more, few)
+		was, before, few := at(len(list) - 1)
+		if is, who, more := at(len(list)); is < was || more < few || who < before {
+			rt.Fatalf("%v: %v by %v after %v by %v, %d after %d", list, is, who, was, before, more, few)
 		}
 	})
 }

@@ -25,6 +25,11 @@ var (
 
 	trends     = []screening.Trend{screening.FallingPain, screening.StablePain, screening.RisingPain}
 	trendTexts = []string{"falling", "stable", "rising"}
+
+	sides     = []body.Side{body.Left, body.Right, body.Both}
+	sideTexts = []string{"left", "right", "both"}
+
+	limbs = []body.Region{body.Shoulder, body.Elbow, body.WristHand, body.Hip, body.Knee, body.AnkleFoot} // of two sides
 )
 
 // Whole numbers that are asked for.

@@ -155,6 +155,10 @@ func (s state) ofRestriction() *asking {
 		})
 	case !s.asked["restriction_mass"]:
 		return written("restriction_mass", "restriction", Quantity, "Is there a weight that you must not go above?", `with its unit, such as "2 kg" or "5 lb"; or "none"`, (*state).limitMass)
+	case !s.asked["restriction_side"] && s.profile.Restrictions[0].MaxMass != nil && slices.Contains(limbs, s.profile.Restrictions[0].Region):
+		return oneOf("restriction_side", "restriction", "On which side? (Not known counts as both.)", sides, sideTexts, func(s *state, v body.Side) {
+			s.profile.Restrictions[0].Side = v
+		})
 	case !s.asked["restriction_until"]:
 		return written("restriction_until", "restriction", Date, "Until when? (Not known counts as until you are told.)", dayHint, func(s *state, text string) error {
 			until, err := readDay(text, 0)

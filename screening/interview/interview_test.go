@@ -8,6 +8,7 @@ import (
 
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 )
 
 var visit = units.Must(units.ParseDay("2026-11-25"))
@@ -120,6 +121,33 @@ func TestChoices(t *testing.T) {
 	delete(own, "activity_months")
 	if i, _ = walk(t, well(own)); i.Profile().Activity != nil {
 		t.Errorf("half a record counts: %+v", i.Profile().Activity)
+	}
+}
+
+// A limit on the weight of a limb is asked for its side, and is on that side alone; not known it is on both. What has
+// no side, or no weight, is not asked.
+func TestLimitOfOneSide(t *testing.T) {
+	for _, tt := range []struct {
+		region, mass, side string
+		asked              bool
+		want               body.Side
+	}{
+		{"shoulder", "2 kg", "left", true, body.Left}, {"shoulder", "2 kg", "right", true, body.Right}, {"shoulder", "2 kg", "both", true, body.Both}, {"shoulder", "2 kg", "", true, body.Both},
+		{"knee", "2 kg", "right", true, body.Right}, {"lower back", "2 kg", "left", false, body.Both}, {"", "2 kg", "left", false, body.Both}, {"shoulder", "none", "left", false, 0},
+	} {
+		i, keys := walk(t, well(map[string]string{"areas": "joints", "joints": "musculoskeletal_limitation", "restriction": "yes", "restriction_who": "surgeon B",
+			"restriction_region": tt.region, "restriction_mass": tt.mass, "restriction_side": tt.side, "today": "no"}))
+		o, err := i.Outcome()
+		if err != nil || slices.Contains(keys, "restriction_side") != tt.asked {
+			t.Fatalf("%+v: %v, asked %v", tt, err, keys)
+		}
+		side := body.Side(0)
+		for _, m := range o.Limits.Masses {
+			side = m.Side
+		}
+		if side != tt.want {
+			t.Errorf("%+v: %v", tt, o.Limits.Masses)
+		}
 	}
 }
 

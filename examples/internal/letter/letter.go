@@ -34,6 +34,7 @@ type Letter struct {
 	// what the outcome holds; Stopped says that nothing at all is done.
 	Held    string
 	Stopped bool
+	Today   bool // that is so by the check of the day alone
 	Expired bool // the plan has ended, and nothing is done until there is a new one
 	// Last says that the programme ends, with what was at its start and end, and what
 	// is said of the changes.
@@ -150,6 +151,8 @@ func (l Letter) meanwhile(asked bool) string {
 		text = "the person goes on alone with what is on their own paper, and comes back as it says."
 	case l.Expired && m == screening.WithinLimits && l.Held == "":
 		text = "training pauses until there is a new plan."
+	case l.Today:
+		return "No exercise on " + page.Day(l.Check.Day) + ", by the check of that day."
 	case l.Stopped || m == screening.Nothing:
 		text = "no exercise."
 	case l.Held != "":

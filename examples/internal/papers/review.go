@@ -34,7 +34,7 @@ func letterOf(r record.Review) letter.Letter {
 		Note: r.Note, Client: r.Client, Task: r.Task, Day: r.Day,
 		Opening: fmt.Sprintf("I have reviewed the strength training of %s: %s.", r.Client, visits(r)),
 		Profile: r.Profile, Check: r.Today, Outcome: r.Screening, Overdue: r.Overdue,
-		Training: training(r), Held: names, Stopped: r.Coming == nil, Expired: r.Expired, Tests: results(r.Tested),
+		Training: training(r), Held: names, Stopped: r.Coming == nil, Today: HeldToday(r), Expired: r.Expired, Tests: results(r.Tested),
 	}
 	if slices.ContainsFunc(why, func(r evidence.Reason) bool { return r.Code == "progression.pain-back" }) {
 		l.Asks = append(l.Asks, letter.OfSpine)
@@ -187,6 +187,12 @@ func stands(d progression.Decision, advice rule.LoadAdvice) []evidence.Reason {
 
 // waits reports whether somebody else has to look at the exercise first.
 func waits(item record.Decided) bool { return item.Decision.Action == progression.StopAndRefer }
+
+// HeldToday reports whether the check of the day alone stops all: nobody has to look, and another day may go on.
+func HeldToday(r record.Review) bool {
+	before, err := screening.Assess(r.Profile, r.Screening.Policy)
+	return err == nil && r.Today != nil && len(r.Alarms) == 0 && r.Screening.Meanwhile == screening.Nothing && before.Meanwhile < screening.Nothing
+}
 
 // Waiting returns the exercises that somebody else has to look at first, and why.
 func Waiting(r record.Review) (names string, why []evidence.Reason) {

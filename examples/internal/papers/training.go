@@ -52,7 +52,7 @@ func training(r record.Review) []string {
 	}
 	why = slices.DeleteFunc(why, func(r evidence.Reason) bool { return saidAbove(r) || strings.Contains(above, words.Clinician(r)) })
 	switch {
-	case names != "":
+	case names != "" && !HeldToday(r):
 		lines = append(lines, strings.TrimSpace("Nothing is prescribed for now of: "+names+". "+clinician(words, why)))
 	case len(lines) == 0:
 		lines = append(lines, "nothing in what was recorded")

@@ -216,6 +216,9 @@ func recordComing(p *page.Paper, r record.Review, tests []evidence.Reason) {
 	if c == nil {
 		p.Heading("No further days")
 		text := "Nothing is prescribed until somebody has looked. Review as soon as there is an answer."
+		if papers.HeldToday(r) {
+			text = "The check of this day stops all on it. Review again for the next day of training."
+		}
 		if r.Expired {
 			text = "The plan has ended. Nothing is prescribed until there is a new one."
 		}
