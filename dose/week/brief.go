@@ -51,6 +51,9 @@ func (p *planner) spacing(days []units.Day) []evidence.Reason {
 		evidence.Because("dose.days-between", factGap).With(evidence.Days("days", len(days))),
 		p.lasts(),
 	}
+	if free := len(p.inReview()) - len(days); free > 0 {
+		list = append(list, evidence.Because("dose.days-free", factGap).With(evidence.Days("days", free)))
+	}
 	if p.r.ComesLittle {
 		list = append(list, evidence.Because("dose.brief-offer", factBrief, factBriefTrial, factBriefLiked))
 	}

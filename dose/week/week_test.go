@@ -3,6 +3,7 @@ package week_test
 import (
 	"encoding/json"
 	"errors"
+	"fmt"
 	"math"
 	"reflect"
 	"slices"
@@ -70,6 +71,12 @@ func TestDaysApart(t *testing.T) {
 		}
 		if diff := cmp.Diff(tt.want, got); diff != "" {
 			t.Errorf("days %v: %s", tt.days, diff)
+		}
+		// Whoever named the days is told how many of them stay free.
+		free := fmt.Sprintf("Days offered and left free: %d;", len(tt.days)-len(tt.want))
+		said := slices.ContainsFunc(w.Reasons, func(r evidence.Reason) bool { return strings.HasPrefix(week.Words().Clinician(r), free) })
+		if said != (len(tt.days) > len(tt.want)) {
+			t.Errorf("days %v: %v", tt.days, w.Reasons)
 		}
 	}
 }

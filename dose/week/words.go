@@ -19,6 +19,10 @@ var words = evidence.Words{
 		Client:    "Leave at least one day of rest between sessions.",
 		Clinician: fmt.Sprintf("Sessions: {days}, at least %d hours apart for the same muscles, round the week.", 24*daysBetween),
 	},
+	"dose.days-free": {
+		Client:    "You rest from the weights on the other days that you named.",
+		Clinician: fmt.Sprintf("Days offered and left free: {days}; there are no more sessions in a week, or they would lie less than %d hours apart.", 24*daysBetween),
+	},
 	"dose.minutes": {Clinician: "{minutes} minutes are a warm-up of {warm-up}, the sets, the shortest rests and " + say.Minutes(ChangeSeconds) + " from one exercise to the next."},
 	"dose.familiarise": {
 		Client:    "The first " + say.Weeks(reviewDays) + " are for learning the movements.",

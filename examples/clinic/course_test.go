@@ -145,6 +145,16 @@ func TestBackAfterDaysAway(t *testing.T) {
 	away.says(away.step(0, "2027-01-30", "review", "new: none\nabsence: no\n"), "28 days since it was last done. The ladder", "not since the last session")
 }
 
+// Of what a doctor is asked while training goes on is neither said that it is held, nor asked
+// what has to be known before it.
+func TestAskedWhileItGoesOn(t *testing.T) {
+	w := copied(t, begun(t))
+	w.step(0, "2027-01-05", "log", calm)
+	w.step(0, "2027-01-06", "ask", strings.Replace(asked, "more_signs: none", "more_signs: unexplained_weight_loss", 1))
+	w.says(w.step(0, "2027-01-06", "list", ""), "An answer is still to come: the doctor, with being settled; with it: ask.", "not Held")
+	w.says(w.step(0, "2027-01-06", "review", "new: none\n", "-for", "doctor"), "and may weights be lifted before that?", "Until I hear from you: training goes on")
+}
+
 // Somebody who stops between a new plan and its first day is said goodbye to.
 func TestEndBeforeANewPlan(t *testing.T) {
 	f := begun(t)

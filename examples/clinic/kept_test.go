@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"os"
 	"reflect"
 	"slices"
@@ -15,6 +16,7 @@ import (
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
+	"example.org/posology/units"
 )
 
 // lasting is a folder with an invented woman who has told of what cannot go away.
@@ -136,6 +138,22 @@ func TestTypedSets(t *testing.T) {
 			got = append(got, s.Load.String(), strconv.Itoa(s.Reps))
 		}
 		if (err == nil) != (want != "") || strings.Join(got, " ") != want {
+			t.Errorf("%q: %v, %v", text, got, err)
+		}
+	}
+	row, _ := exercise.Standard().Lookup("one-arm-dumbbell-row")
+	begin := blank(row, 739950)
+	begin.Load = 2 * units.Kilogram // as asked for: the other side's weight is none of this one's
+	for text, want := range map[string]string{
+		"left 8 3 kg 8 right 8 3 kg 8": "left 2 left 3 right 2 right 3", "left 3 kg 8 right 8": "left 3 right 2", "left 8 right 3 kg 8": "left 2 right 3",
+		"3 kg left 8 right 8": "left 3 right 3", "left 8 3 kg right 8": "left 2 right 3", "3 kg left 8 4 kg 8 right 8": "left 3 left 4 right 3",
+	} {
+		sets, err := readSets(text, begin, row)
+		var got []string
+		for _, s := range sets {
+			got = append(got, fmt.Sprintf("%s %v", s.Side, s.Load.Kilograms()))
+		}
+		if err != nil || strings.Join(got, " ") != want {
 			t.Errorf("%q: %v, %v", text, got, err)
 		}
 	}

@@ -187,7 +187,7 @@ func underway(r record.Record, day units.Day) (string, error) {
 	}
 	o, err := r.Screening(day)
 	if err == nil && o.Frees.Who != 0 {
-		text += fmt.Sprintf(" Held until there is an answer: %s; with it: ask.", o.Frees)
+		text += fmt.Sprintf(" %s: %s; with it: ask.", map[bool]string{true: "Held until there is an answer", false: "An answer is still to come"}[o.Meanwhile > screening.WithinLimits], o.Frees)
 	}
 	return text + " Next: " + goesOn(r, day, dates.Expired(day)), err
 }

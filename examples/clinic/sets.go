@@ -53,29 +53,29 @@ func spelled(answer string, a record.Asked, ex exercise.Exercise) string {
 	return sets[1:]
 }
 
-// readSets reads sets as they are typed: "6 kg 10@3 9@2", "left 8 right 8". What
-// begin says of exercise, day, side and weight holds until another is named.
+// readSets reads sets as they are typed: "6 kg 10@3 9@2", "left 8 right 8". What begin says of exercise,
+// day, side and weight holds until another is named, a weight behind a side for that side alone.
 func readSets(text string, begin setlog.Set, ex exercise.Exercise) (sets []setlog.Set, err error) {
 	if text == "" || strings.EqualFold(text, "none") {
 		return nil, nil
 	}
-	words := strings.Fields(strings.NewReplacer(", ", " ", ";", " ").Replace(strings.ToLower(text) + " "))
+	text = strings.Join(strings.Fields(strings.ToLower(text)), " ") + " "
 	set, hanging := begin, "" // a side or weight without a set behind it yet
-	for i := 0; i < len(words); i++ {
-		word := words[i]
-		if i+1 < len(words) && (words[i+1] == "kg" || words[i+1] == "lb") {
-			i++
-			word += words[i]
-		}
+	for word := range strings.FieldsSeq(strings.NewReplacer(", ", " ", ";", " ", " kg", "kg", " lb", "lb").Replace(text)) {
 		switch side, isSide := sides[word]; {
 		case isSide:
+			if hanging == "" && begin.Load > 0 { // no weight of the other side
+				set.Load = begin.Load
+			}
 			set.Side, hanging = side, word
 			continue
 		case strings.HasSuffix(word, "kg") || strings.HasSuffix(word, "lb"):
 			if set.Load, err = units.ParseMass(word); err != nil {
 				return nil, fmt.Errorf("%q is no weight", word)
 			}
-			hanging = word
+			if hanging = word; len(sets) == 0 && set.Side == begin.Side { // before a side: of both
+				begin.Load = set.Load
+			}
 			continue
 		}
 		if strings.Contains(word, ",") { // is "10@3,9" one set or two?

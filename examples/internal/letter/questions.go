@@ -30,7 +30,7 @@ var topics = []topic{
 	{asks: OfSpine, about: []screening.Code{
 		"sudden_back_pain_or_height_loss", "fracture_after_minor_trauma_with_osteoporosis", "sudden_back_pain_after_major_injury",
 		"severe_midline_back_pain", "spinal_deformity", "pain_spinal_fracture"}},
-	{asks: "Do these signs need an examination or tests for a serious cause before weights are lifted?", about: []screening.Code{
+	{asks: "Do these signs need an examination or tests for a serious cause, and may weights be lifted before that?", about: []screening.Code{
 		together, "flags-chronic-past", "flags-chronic-followed", "cancer_history_with_new_unremitting_back_pain", "fever_with_severe_back_pain", "unexplained_weight_loss",
 		"unremitting_night_pain", "back_pain_not_better_at_a_month", "pain_in_many_places", "recent_infection_or_injected_drugs", "fever_or_shivering"}},
 	{asks: "With these signs of the heart, may training begin or go on, and with which limits of effort, pulse and pressure?", about: []screening.Code{
