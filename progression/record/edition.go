@@ -28,7 +28,7 @@ import (
 
 // edition is raised by hand when what this package adds to the answers of those
 // below it changes.
-const edition = 2
+const edition = 3
 
 // Edition names what the packages behind a decision answer, such as "screening.1
 // dose.1 progression.1 record.1".
