@@ -14,15 +14,14 @@
 //	             who stops changes what was told and nothing else
 //	visit NAME   the first visit: weights, days, test sets, tests of function, and what work
 //	             beside lifting waits for (spine, pelvic floor, stances); the first plan
-//	week NAME    the week begins: what is asked for; later on a new plan, or the next phase,
-//	             and after a new assessment an exercise that belongs to it now; where the next
-//	             visit was decided for, other days of the week, or minutes, for the same plan
+//	week NAME    the week begins: what is asked for; later on a new plan, or the next phase, and after a new
+//	             assessment an exercise of its own; once a visit was decided for, other days or minutes
 //	check NAME   the day's check before a session; review then decides for that day; again,
 //	             what the meter shows after a low was treated: both readings are kept
 //	log NAME     one visit: the sets that were done, and what was noted; with -diary the
 //	             days of a diary that was typed in
-//	review NAME  what is new, and who has looked at it; what came of the work beside lifting,
-//	             and what becomes of every exercise at the next visit; what was stopped begins
+//	review NAME  what is new, who has looked at it, and days away to come; what came of the work beside
+//	             lifting, and what becomes of every exercise at the next visit; what was stopped begins
 //	             anew once somebody has looked. Where something is new it decides again
 //	test NAME    test sets and tests of function once more, beside the earlier ones
 //	end NAME     the goodbye: what was reached, how to go on, when to come back; a letter

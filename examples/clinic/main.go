@@ -40,7 +40,7 @@ type session struct {
 	diary  string
 
 	balanced bool           // the stances were asked for beside their test in this step
-	moved    bool           // days or minutes of a plan in force changed in this step
+	moved    bool           // days or minutes of the plan in force changed, or days away, in this step
 	taken    []record.Asked // never done, of what was decided for a day that has not come
 
 	wanted command.Wanted
@@ -173,10 +173,7 @@ func (s *session) keep() error {
 
 // planned writes the papers of a plan that was decided on for a day.
 func (s *session) planned(p record.Plan, day units.Day) error {
-	if err := s.print(day, papers.OfPlan(p).All); err != nil {
-		return err
-	}
-	return planpaper.For(s.wanted, s.out, p)
+	return inTurn(func() error { return s.print(day, papers.OfPlan(p).All) }, func() error { return planpaper.For(s.wanted, s.out, p) })
 }
 
 // reviewed writes the papers of a review.
@@ -231,10 +228,7 @@ func (s *session) shown(last record.Entry) error {
 	if err != nil {
 		return err
 	}
-	if err := s.reviewed(r); err != nil {
-		return err
-	}
-	return s.sayLooked(last.Day)
+	return inTurn(func() error { return s.reviewed(r) }, func() error { return s.sayLooked(last.Day) })
 }
 
 // replay works every decision out again.

@@ -71,11 +71,8 @@ func (s *session) stops() error {
 
 // test asks for test sets and tests of function, and sets them beside the earlier ones.
 func test(s *session) error {
-	if err := s.stops(); err != nil {
-		return err
-	}
 	sets, tried := len(s.r.Tests), len(s.r.Function)
-	if err := inTurn(s.tested, s.functionTests); err != nil {
+	if err := inTurn(s.stops, s.tested, s.functionTests); err != nil {
 		return err
 	}
 	if len(s.r.Tests) == sets && len(s.r.Function) == tried {
@@ -99,10 +96,7 @@ func test(s *session) error {
 	p.Note(s.r.Note)
 	p.Tests(p.Clinicians, chosen.Tests, plan.Tested)
 	planpaper.Estimates(p, plan)
-	if err := p.Close(); err != nil {
-		return err
-	}
-	return s.keep()
+	return inTurn(p.Close, s.keep)
 }
 
 // chosen are the tests of function that belong to the person and the tasks.

@@ -10,6 +10,7 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
@@ -21,34 +22,21 @@ func firstVisit(s *session) error {
 	if len(r.Visits) > 0 {
 		return errors.New("the first visit is over: week, log and review go on")
 	}
+	var before []func() error
 	if r.Kit.Equal(equipment.Kit{}) {
-		if err := s.kit(); err != nil {
-			return err
-		}
+		before = append(before, s.kit)
 	}
 	if len(r.Days) == 0 || slices.Min(r.Days) < s.day {
-		if err := s.days("On which days of the first week?", true); err != nil {
-			return err
-		}
+		before = append(before, func() error { return s.days("On which days of the first week?", true) })
 	}
 	if r.BodyMass == 0 {
-		err := s.Ask("body_mass", "What do they weigh?", "such as 68 kg, or nothing", func(answer string) (err error) {
-			if answer != "" {
-				r.BodyMass, err = units.ParseMass(answer)
-			}
-			return err
-		})
-		if err != nil {
-			return err
-		}
-		if err := s.plausible(); err != nil {
-			return err
-		}
+		before = append(before, s.weighs, s.plausible)
 	}
 	if len(r.Exercises) == 0 {
-		if err := s.exercises(); err != nil {
-			return err
-		}
+		before = append(before, s.exercises)
+	}
+	if err := inTurn(before...); err != nil {
+		return err
 	}
 	if s.stand() != "" {
 		return errors.New(s.due())
@@ -66,10 +54,7 @@ func firstVisit(s *session) error {
 		return err
 	}
 	r.Entries = append(r.Entries, entry)
-	if err := s.planned(*entry.Plan, entry.Day); err != nil {
-		return err
-	}
-	return s.keep()
+	return inTurn(func() error { return s.planned(*entry.Plan, entry.Day) }, s.keep)
 }
 
 // inTurn asks one after the other, until one is stopped or fails.
@@ -80,6 +65,15 @@ func inTurn(all ...func() error) error {
 		}
 	}
 	return nil
+}
+
+func (s *session) weighs() error {
+	return s.Ask("body_mass", "What do they weigh?", "such as 68 kg, or nothing", func(answer string) (err error) {
+		if answer != "" {
+			s.r.BodyMass, err = units.ParseMass(answer)
+		}
+		return err
+	})
 }
 
 // kit asks for the weights that are there.
@@ -124,6 +118,19 @@ func (s *session) readKit(answer string) (kit equipment.Kit, err error) {
 	return kit, kit.Validate()
 }
 
+// daysIn are the days of an answer, sorted.
+func daysIn(answer string) (days []units.Day, err error) {
+	for _, word := range strings.Fields(strings.ReplaceAll(answer, ",", " ")) {
+		day, err := units.ParseDay(word)
+		if err != nil {
+			return nil, fmt.Errorf("%q is no day such as 2026-11-30", word)
+		}
+		days = append(days, day)
+	}
+	slices.Sort(days)
+	return days, nil
+}
+
 // days asks for the days of the first week of a plan and the minutes of a session.
 // Where they are not needed, nothing means the same days of the week, and the same
 // minutes.
@@ -132,17 +139,11 @@ func (s *session) days(text string, needed bool) error {
 		if answer == "" && !needed {
 			return nil
 		}
-		var days []units.Day
-		for _, word := range strings.Fields(strings.ReplaceAll(answer, ",", " ")) {
-			day, err := units.ParseDay(word)
-			if err != nil {
-				return fmt.Errorf("%q is no day such as 2026-11-30", word)
-			}
-			days = append(days, day)
-		}
-		slices.Sort(days)
+		days, err := daysIn(answer)
 		n := len(days)
 		switch {
+		case err != nil:
+			return err
 		case n == 0:
 			return errors.New("a day at least is needed")
 		case days[0] < s.day:
@@ -173,6 +174,24 @@ func (s *session) days(text string, needed bool) error {
 		}
 		s.r.Minutes = n
 		return nil
+	})
+}
+
+// away asks for days away, in place of those that were told and have not begun.
+func (s *session) away() error {
+	return s.Ask("away", "Will they be away, from which day to which?", `such as "2026-12-20 2027-01-03", or "none"; nothing: as told before`, func(answer string) error {
+		days, err := daysIn(strings.TrimPrefix(answer, "none"))
+		switch {
+		case err != nil || answer == "":
+			return err
+		case len(days) > 0 && days[0] <= s.day || len(days) == 1 || len(days) > 2:
+			return errors.New("the first and the last day are needed, both to come")
+		}
+		s.moved, s.r.Away = true, slices.DeleteFunc(slices.Clone(s.r.Away), func(a record.Away) bool { return a.From > s.day })
+		if len(days) > 0 {
+			s.r.Away = append(s.r.Away, record.Away{From: days[0], Until: days[1]})
+		}
+		return s.r.Validate()
 	})
 }
 

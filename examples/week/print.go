@@ -77,9 +77,7 @@ func printScreening(s sheet, v record.Plan) {
 func printCalendar(s sheet, r result) {
 	w, totals := *r.Visit.Week, r.Prescribed.Totals
 	s.Heading("The week")
-	s.line("Phase: %s. Begins on %s, the same each week.", w.Phase, page.Day(w.Sessions[0].Day))
-	s.line("Look at it again by %s, test strength by %s,", page.Day(w.Review), page.Day(w.Retest))
-	s.line("follow it no longer than %s.", page.Day(w.Expires))
+	s.Say("", fmt.Sprintf("Phase: %s. Begins on %s, the same each week. Look at it again by %s, test strength by %s, follow it no longer than %s.", w.Phase, page.Day(w.Sessions[0].Day), page.Day(w.Review), page.Day(w.Retest), page.Day(w.Expires)))
 	s.line("")
 	beside := besides(w, totals.Days, totals.Week.Monday())
 	all := 0
