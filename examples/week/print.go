@@ -23,8 +23,7 @@ func printWeek(w io.Writer, r result) error {
 	}
 	s.line("A WEEK OF TRAINING, AND WHAT GUIDELINES SAY OF IT")
 	s.Note(r.Visit.Note)
-	s.line("")
-	s.line("%s", r.Visit.Client)
+	s.line("\n%s", r.Visit.Client)
 	s.Task("Own task", r.Visit.Task, r.Visit.Tasks)
 	printScreening(s, r.Visit)
 	if r.Visit.Week == nil {
@@ -151,11 +150,10 @@ func effort(item dose.Prescription) string {
 }
 
 func printLeftOut(s sheet, list []week.LeftOut) {
-	if len(list) == 0 {
-		return
-	}
-	s.Heading("What had to give")
-	for _, out := range list {
+	for i, out := range list {
+		if i == 0 {
+			s.Heading("What had to give")
+		}
 		instead := "left out"
 		if out.Instead != "" {
 			instead = plain(string(out.Instead)) + " instead"
