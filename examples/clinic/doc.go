@@ -24,8 +24,8 @@
 //	             begins; who has trained is decided on again
 //	log NAME     one visit: the sets that were done, and what was noted; with -diary the
 //	             days of a diary that was typed in
-//	review NAME  what is new, and who has looked at it; what came of the work beside lifting,
-//	             and what becomes of every exercise at the next visit; what was stopped begins
+//	review NAME  what is new, who has looked at it, and days away to come; what came of the work beside
+//	             lifting, and what becomes of every exercise at the next visit; what was stopped begins
 //	             anew once somebody has looked. Where something is new it decides again
 //	test NAME    test sets and tests of function once more, beside the earlier ones
 //	end NAME     the goodbye: what was reached, how to go on, when to come back; a letter

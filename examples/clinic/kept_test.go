@@ -194,7 +194,7 @@ func TestAbsenceIsAskedWhereSomethingWasMissed(t *testing.T) {
 		"\nno\n":       {screening.No, "please answer yes, no or don't know"},
 		"don't know\n": {screening.Yes, "not known: it counts as a medical cause"},
 	} {
-		said, r := typedIn(t, copied(t, base.folder).folder, "review", "2027-01-25", "none\n"+strings.Repeat("\n", 5)+lines)
+		said, r := typedIn(t, copied(t, base.folder).folder, "review", "2027-01-25", "none\n"+strings.Repeat("\n", 6)+lines)
 		if !strings.Contains(said, want.text) || r.Absence != want.absence || len(r.Entries) != 2 {
 			t.Errorf("%q: %s", lines, said)
 		}

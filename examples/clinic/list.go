@@ -134,14 +134,14 @@ func needsCheck(r record.Record, day units.Day) bool {
 // aWeek without a visit makes what was decided before old.
 const aWeek = 7
 
-// stale says that what was decided is not for a day: the last visit, or the return decided for, is too long ago.
+// stale says that what was decided is not for a day: the last visit, or the return that was decided for once days had passed, is too long ago.
 func stale(r record.Record, day units.Day) string {
 	n, known := len(r.Entries), lastVisit(r)
 	if known == 0 || n == 0 {
 		return ""
 	}
-	if next := r.Entries[n-1].Day; next > known+aWeek {
-		known = next
+	if e := r.Entries[n-1]; e.Day > known+aWeek && (e.Decided == 0 || e.Decided > known+aWeek) {
+		known = e.Day
 	}
 	if day <= known+aWeek {
 		return ""

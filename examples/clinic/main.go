@@ -42,7 +42,7 @@ type session struct {
 
 	balanced bool           // the stances were asked for beside their test in this step
 	taken    []record.Asked // never done, of what was decided for a day that has not come
-	changes  bool           // what is asked for, or on which days, is changed in this step,
+	changes  bool           // what is asked for, or when, is changed in this step,
 	ends     []exercise.ID  // and this ends
 
 	wanted command.Wanted

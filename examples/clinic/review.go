@@ -29,6 +29,9 @@ func review(s *session) error {
 		page.Wrap(s.said, "", s.due())
 		return s.keep()
 	}
+	if err := s.away(); err != nil {
+		return err
+	}
 	return s.decide(func(re record.Review) error {
 		phases, err := s.r.Phases(re, s.day, standing)
 		if len(choices(phases)) > 0 {
@@ -141,7 +144,7 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 	day := max(s.day, lastVisit(*s.r)+1)
 	if n := len(s.r.Entries); n > 0 && len(s.r.Entries[n-1].Items) > 0 && s.r.Entries[n-1].Day >= day {
 		last := s.r.Entries[n-1]
-		if stands, err := s.r.Alarms(s.day); err != nil || len(stands) == 0 && !s.changes && !news(*s.r, last) && !idle(*s.r, last.Day) {
+		if stands, err := s.r.Alarms(s.day); err != nil || len(stands) == 0 && !s.changes && !news(*s.r, last) && !idle(*s.r, last.Day) && stale(*s.r, s.day) == "" {
 			return re, nil, errors.Join(err, fmt.Errorf("%w: that of %s", errDecided, last.Day))
 		}
 		s.takeBack(last)
@@ -163,7 +166,7 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 	var bad *field.Error
 	if errors.As(err, &bad) && bad.Path == "/absence" {
 		s.r.Absence = screening.No
-		if re, err = assess(*s.r, day); err == nil && s.isMissed(re.Next) {
+		if re, err = assess(*s.r, day); err == nil && s.isMissed(re.Next) && s.isMissed(s.day) { // of days to come nobody knows yet
 			medical, stop := s.Plainly("absence", fmt.Sprintf("Something was not done for a while, the last visit was on %s. Was illness or another medical cause behind it?", page.Day(lastVisit(*s.r))))
 			if stop != nil {
 				return re, again, stop
@@ -348,7 +351,6 @@ func renew(s *session) error {
 			s.r.Phase, s.r.Reached = phase, screening.Unknown // the goal is that of the phase
 		}
 	}
-	before := s.r.Days
 	err = inTurn(
 		func() error { return s.kit("Which weights are there now? Nothing: as before.", false) },
 		func() error {
@@ -357,12 +359,6 @@ func renew(s *session) error {
 	)
 	if err != nil {
 		return err
-	}
-	other := func(d units.Day) bool {
-		return !slices.ContainsFunc(before, func(b units.Day) bool { return (d-b)%aWeek == 0 })
-	}
-	if slices.Min(s.r.Days) <= re.Next && len(s.r.Days) == len(before) && !slices.ContainsFunc(s.r.Days, other) {
-		s.r.Days = before // what was planned on them before is not forgotten
 	}
 	if s.r.Began = slices.Min(s.r.Days); s.r.Began < s.day { // the same days of the week go on
 		s.r.Began = re.Next
@@ -375,8 +371,7 @@ func renew(s *session) error {
 	})
 }
 
-// move takes other days, or minutes, into a plan whose next visit was decided for already. Where they
-// begin before it, that visit is decided again, for the first of them. The dates of the plan stay.
+// move takes other days, or minutes, into the plan in force: a visit that was decided for is decided again where they begin before it.
 func (s *session) move(decided error) error {
 	days, minutes, last := s.r.Days, s.r.Minutes, s.r.Entries[len(s.r.Entries)-1].Day
 	err := s.days("The next visit was decided for. Do the days change, and to which, from when on? Nothing: as before.", false)

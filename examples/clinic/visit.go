@@ -11,6 +11,7 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
@@ -120,6 +121,19 @@ func (s *session) readKit(answer string) (kit equipment.Kit, err error) {
 	return kit, kit.Validate()
 }
 
+// daysIn are the days of an answer, sorted.
+func daysIn(answer string) (days []units.Day, err error) {
+	for _, word := range strings.Fields(strings.ReplaceAll(answer, ",", " ")) {
+		day, err := units.ParseDay(word)
+		if err != nil {
+			return nil, fmt.Errorf("%q is no day such as 2026-11-30", word)
+		}
+		days = append(days, day)
+	}
+	slices.Sort(days)
+	return days, nil
+}
+
 // days asks for the days of the first week of a plan and the minutes of a session.
 // Where they are not needed, nothing means the same days of the week, and the same
 // minutes.
@@ -128,17 +142,11 @@ func (s *session) days(text string, needed bool) error {
 		if answer == "" && !needed {
 			return nil
 		}
-		var days []units.Day
-		for _, word := range strings.Fields(strings.ReplaceAll(answer, ",", " ")) {
-			day, err := units.ParseDay(word)
-			if err != nil {
-				return fmt.Errorf("%q is no day such as 2026-11-30", word)
-			}
-			days = append(days, day)
-		}
-		slices.Sort(days)
+		days, err := daysIn(answer)
 		n := len(days)
 		switch {
+		case err != nil:
+			return err
 		case n == 0:
 			return errors.New("a day at least is needed")
 		case days[0] < s.day:
@@ -173,6 +181,24 @@ func (s *session) minutes() error {
 		}
 		s.r.Minutes = n
 		return nil
+	})
+}
+
+// away asks for days away, in place of those that were told and have not begun.
+func (s *session) away() error {
+	return s.Ask("away", "Will they be away, from which day to which?", `such as "2026-12-20 2027-01-03", or "none"; nothing: as told before`, func(answer string) error {
+		days, err := daysIn(strings.TrimPrefix(answer, "none"))
+		switch {
+		case err != nil || answer == "":
+			return err
+		case len(days) > 0 && days[0] <= s.day || len(days) == 1 || len(days) > 2:
+			return errors.New("the first and the last day are needed, both to come")
+		}
+		s.changes, s.r.Away = true, slices.DeleteFunc(slices.Clone(s.r.Away), func(a record.Away) bool { return a.From > s.day })
+		if len(days) > 0 {
+			s.r.Away = append(s.r.Away, record.Away{From: days[0], Until: days[1]})
+		}
+		return s.r.Validate()
 	})
 }
 

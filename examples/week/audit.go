@@ -68,11 +68,9 @@ func printAudit(s sheet, r result) {
 	for i, c := range r.Columns {
 		printKey(s, i, c)
 	}
-	s.line("")
-	s.line("%s", row("", "", letters(r.Columns)))
-	for i := range 2 {
-		s.line("%s", row("", []string{"", "week"}[i], names(r.Columns, i)))
-	}
+	s.line("\n%s", row("", "", letters(r.Columns)))
+	s.line("%s", row("", "", names(r.Columns, 0)))
+	s.line("%s", row("", "week", names(r.Columns, 1)))
 	s.line("%s", strings.Repeat("-", labelWidth+foundWidth+cellWidth*len(r.Columns)-1))
 	var silent []string
 	for _, l := range tableLines {

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 )
 
@@ -27,8 +28,7 @@ func printExceptions(s sheet, columns []column) {
 	if len(texts) == 0 {
 		return
 	}
-	s.line("")
-	s.line("* One by one:")
+	s.line("\n* One by one:")
 	for _, text := range texts {
 		s.Say("- "+strings.Join(letters[text], ", ")+": ", text)
 	}
@@ -57,7 +57,12 @@ func exceptions(label string, list []guideline.AuditLine) string {
 }
 
 // plain turns the ID of an exercise or the code of a muscle into words.
-func plain(code string) string { return strings.NewReplacer("-", " ", "_", " ").Replace(code) }
+func plain(code string) string {
+	if ex, ok := exercise.Standard().Get(exercise.ID(code)); ok {
+		return ex.Name
+	}
+	return strings.NewReplacer("-", " ", "_", " ").Replace(code)
+}
 
 // called are the verdicts in full, in a list.
 var called = map[guideline.Verdict]string{
@@ -84,10 +89,9 @@ func printOpposed(s sheet, columns []column) {
 	}
 	s.Say("Opposed movements, sets a week: ", strings.Join(parts, ", ")+".")
 	for _, f := range findings(columns[0].Plan, guideline.FieldSides) {
-		switch n, _ := f.Found.Min(); f.Verdict {
-		case guideline.Met:
+		if n, _ := f.Found.Min(); f.Verdict == guideline.Met {
 			s.line("Left and right: as many sets of every exercise.")
-		default:
+		} else {
 			s.Say("Left and right: ", fmt.Sprintf("%s has only %g sets.", plain(f.Of), n))
 		}
 	}

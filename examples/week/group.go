@@ -43,8 +43,7 @@ func printClass(w io.Writer, c classCase, r classResult) error {
 	}
 	s.line("A CLASS THAT SHARES ITS WEIGHTS")
 	s.Note(r.Note)
-	s.line("")
-	s.line("%s", r.Class)
+	s.line("\n%s", r.Class)
 	s.Say("On the rack: ", rack(c.Kit))
 	for _, m := range r.Members {
 		if m.Stop != nil {

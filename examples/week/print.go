@@ -23,8 +23,7 @@ func printWeek(w io.Writer, r result) error {
 	}
 	s.line("A WEEK OF TRAINING, AND WHAT GUIDELINES SAY OF IT")
 	s.Note(r.Visit.Note)
-	s.line("")
-	s.line("%s", r.Visit.Client)
+	s.line("\n%s", r.Visit.Client)
 	s.Task("Own task", r.Visit.Task, r.Visit.Tasks)
 	printScreening(s, r.Visit)
 	if r.Visit.Week == nil {
@@ -77,9 +76,7 @@ func printScreening(s sheet, v record.Plan) {
 func printCalendar(s sheet, r result) {
 	w, totals := *r.Visit.Week, r.Prescribed.Totals
 	s.Heading("The week")
-	s.line("Phase: %s. Begins on %s, the same each week.", w.Phase, page.Day(w.Sessions[0].Day))
-	s.line("Look at it again by %s, test strength by %s,", page.Day(w.Review), page.Day(w.Retest))
-	s.line("follow it no longer than %s.", page.Day(w.Expires))
+	s.Say("", fmt.Sprintf("Phase: %s. Begins on %s, the same each week. Look at it again by %s, test strength by %s, follow it no longer than %s.", w.Phase, page.Day(w.Sessions[0].Day), page.Day(w.Review), page.Day(w.Retest), page.Day(w.Expires)))
 	s.line("")
 	beside := besides(w, totals.Days, totals.Week.Monday())
 	all := 0
@@ -153,11 +150,10 @@ func effort(item dose.Prescription) string {
 }
 
 func printLeftOut(s sheet, list []week.LeftOut) {
-	if len(list) == 0 {
-		return
-	}
-	s.Heading("What had to give")
-	for _, out := range list {
+	for i, out := range list {
+		if i == 0 {
+			s.Heading("What had to give")
+		}
 		instead := "left out"
 		if out.Instead != "" {
 			instead = plain(string(out.Instead)) + " instead"

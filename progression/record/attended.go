@@ -18,6 +18,7 @@ type AttendanceReport struct {
 	Sessions []programme.PlannedSession `json:"sessions"`
 	Done     []units.Day                `json:"done"`
 	Missed   []units.Day                `json:"missed,omitempty"` // planned, and no visit
+	Away     []units.Day                `json:"away,omitempty"`   // likewise, on days of [Given.Away]: they are not judged
 	Short    []Shortfall                `json:"short,omitempty"`
 	Answer   programme.AttendanceAnswer `json:"answer"` // what it says of the plan
 }
@@ -49,13 +50,19 @@ func (r Record) attended(l *log, day units.Day) (AttendanceReport, error) {
 			a.Sessions = append(a.Sessions, p.inWeek(start, l)...)
 		}
 	}
+	var judged []programme.PlannedSession
 	for _, s := range a.Sessions {
-		if s.Missed != screening.No {
+		switch missed := s.Missed != screening.No; {
+		case missed && r.awayUntil(s.Day) > 0:
+			a.Away = append(a.Away, s.Day)
+			continue
+		case missed:
 			a.Missed = append(a.Missed, s.Day)
 		}
+		judged = append(judged, s)
 	}
 	var err error
-	a.Answer, err = programme.Attendance(a.Sessions, day)
+	a.Answer, err = programme.Attendance(judged, day)
 	return a, err
 }
 

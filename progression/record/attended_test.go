@@ -31,13 +31,13 @@ func attendedTo(t *testing.T, r record.Record, day units.Day) []programme.Planne
 // Weekdays that change take no session with them: each is counted by the days that were the
 // plan's then. Days that were only thought of before the first visit were nobody's.
 func TestAttendedByThePlanOfItsTime(t *testing.T) {
-	r := read(t, "version3/home-review.json") // Tuesdays and Fridays; decided on for 9 March
+	r := read(t, stored) // Tuesdays and Fridays; decided on for 9 March
 	had := attendedTo(t, r, r.Entries[0].Day)
 	if len(had) != 10 {
 		t.Fatalf("%v", had)
 	}
 	first := r.Days[0]
-	plan := read(t, "version3/older-list.json").Entries[0].Plan // any that is one
+	plan := read(t, older).Entries[0].Plan // any that is one
 	moved := r
 	moved.Days = []units.Day{first + 41, first + 44} // Mondays and Thursdays from 15 March on
 	want := append(slices.Clone(had), programme.PlannedSession{Day: first + 41, Missed: screening.Yes})
@@ -70,7 +70,7 @@ func TestAttendedByThePlanOfItsTime(t *testing.T) {
 // A day far behind the record, and days of a plan that are years apart, are slips of the
 // keyboard: they are refused by name, at once, by all that asks for a week.
 func TestDaysFarApart(t *testing.T) {
-	r := read(t, "version3/home-review.json")
+	r := read(t, stored)
 	last := max(r.Visits[len(r.Visits)-1].Day, slices.Max(r.Days))
 	ask := func(r record.Record, day units.Day) map[string]error {
 		_, week := r.Week(day)
@@ -124,7 +124,7 @@ func TestDaysFarApart(t *testing.T) {
 // A plan ends with the decision for another one, though that begins later: what lay between would
 // count as missed, and a set be taken for it.
 func TestPlanEndsWhenAnotherIsDecidedOn(t *testing.T) {
-	r := read(t, "version3/home-review.json")
+	r := read(t, stored)
 	first := r.Days[0] // a Tuesday
 	next := r.Entries[0]
 	r.Days = []units.Day{first + 49, first + 52}
@@ -182,7 +182,7 @@ func TestShort(t *testing.T) {
 // Other weekdays from some day on: each session of the old ones up to then is counted once, and each of the
 // new ones from then on.
 func TestMovedDaysLoseNoSession(t *testing.T) {
-	r := read(t, "version3/home-review.json")
+	r := read(t, stored)
 	first, last := slices.Min(r.Days), r.Entries[0].Day
 	rapid.Check(t, func(t *rapid.T) {
 		moved := r

@@ -52,8 +52,8 @@ func TestStoredRecordRefuses(t *testing.T) {
 		{"NULL", r.Scan(nil), field.ErrMissing},
 		{"an empty text", r.Scan(""), field.ErrMissing},
 		{"a number", r.Scan(int64(1)), field.ErrSyntax},
-		{"half a record", r.Scan(`{"version": 3`), field.ErrSyntax},
-		{"a newer version", r.Scan(`{"version": 4}`), record.ErrVersion},
+		{"half a record", r.Scan(`{"version": 4`), field.ErrSyntax},
+		{"a newer version", r.Scan(`{"version": 5}`), record.ErrVersion},
 	} {
 		var one *field.Error
 		if !errors.As(tt.err, &one) || !errors.Is(tt.err, tt.category) {

@@ -23,7 +23,7 @@ const (
 // with is the stored record with curves, as text.
 func with(t testing.TB, curves string) string {
 	t.Helper()
-	return strings.Replace(string(file(t, stored)), `"version": 3,`, `"version": 3, "curves": [`+curves+`],`, 1)
+	return strings.Replace(string(file(t, stored)), `"version": 4,`, `"version": 4, "curves": [`+curves+`],`, 1)
 }
 
 func curveOf(id exercise.ID, more, curve string) string {

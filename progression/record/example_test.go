@@ -16,7 +16,7 @@ import (
 
 // client is an invented record: no such person exists.
 const client = `{
-	"version": 3, "note": "invented", "client": "Client Z", "task": "get out of a low chair", "goal": "strength",
+	"version": 4, "note": "invented", "client": "Client Z", "task": "get out of a low chair", "goal": "strength",
 	"profile": {
 		"day": "2026-11-25", "age": 67, "sex": "female", "training": "novice", "setting": "in a group", "wanted": "moderate",
 		"activity": {"days_per_week": 3, "minutes": 30, "intensity": "moderate", "months": 8},

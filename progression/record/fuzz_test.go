@@ -15,7 +15,7 @@ func FuzzDecode(f *testing.F) {
 		f.Add(fmt.Appendf(nil, client, more))
 	}
 	f.Add([]byte(`{"note": "", "client": "", "days": ["2026-11-30"], "asked": [{"from": "2026-11-30"}], "visits": [{"day": "2026-11-30"}], "sets": ["day,reps", "", "1,1"]}`))
-	f.Add([]byte(`{"version": 3}`))
+	f.Add([]byte(`{"version": 4}`))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		_, _ = record.Decode(data, field.PassOver)
 		r, err := record.Decode(data, field.Strict)

@@ -14,7 +14,7 @@ import (
 
 // older is a record of a first visit whose clinic follows the older list, with the
 // plan that was decided: an invented case.
-const older = "version3/older-list.json"
+const older = "version4/older-list.json"
 
 // riskFactors is what AHA 2007 lists as a relative contraindication and ACSM 2015 dropped.
 const riskFactors screening.Code = "major_chd_risk_factors"
@@ -101,7 +101,7 @@ func TestBadJoin(t *testing.T) {
 	for text, want := range map[string]string{
 		`{"risk_factors": "newest"}`: "/join/risk_factors", `{"edition": 99}`: "/join/edition", `{"edition": -1}`: "/join/edition", `{"strokes": "older list"}`: "/join/strokes",
 	} {
-		_, err := record.Decode([]byte(strings.Replace(string(file(t, stored)), `"version": 3,`, `"version": 3, "join": `+text+`,`, 1)), field.Strict)
+		_, err := record.Decode([]byte(strings.Replace(string(file(t, stored)), `"version": 4,`, `"version": 4, "join": `+text+`,`, 1)), field.Strict)
 		if err == nil || !strings.Contains(err.Error(), want) {
 			t.Errorf("%s: %v; want %s", text, err, want)
 		}

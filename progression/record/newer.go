@@ -16,6 +16,12 @@ func (r Record) newer(than int) error {
 	if than < 3 {
 		bad.Add("", r.since3())
 	}
+	if than < 4 {
+		bad.Add("/away", unknown(4, len(r.Away) > 0))
+		for i, e := range r.Entries {
+			bad.Add(path("entries", i)+"/given/away", unknown(4, len(e.Given.Away) > 0))
+		}
+	}
 	return bad.Err()
 }
 

@@ -205,7 +205,8 @@ func (r Record) absence() screening.Answer {
 	return r.Absence
 }
 
-// daysFrom moves the days of the plan to the week from a day on.
+// daysFrom moves the days of the plan to the week from a day on, or from the return of who is away on the
+// first of them, without those on which the person is away.
 func (r Record) daysFrom(day units.Day) ([]units.Day, error) {
 	var bad field.Errors
 	bad.Add("/day", r.near(day))
@@ -219,7 +220,17 @@ func (r Record) daysFrom(day units.Day) ([]units.Day, error) {
 		days[i], err = d.Plus(weeks * weekDays)
 		bad.Add(path("days", i), err)
 	}
-	return days, bad.Err()
+	if err := bad.Err(); err != nil {
+		return days, err
+	}
+	if until := r.awayUntil(slices.Min(days)); until > 0 {
+		back, err := until.Plus(1)
+		if err != nil {
+			return days, field.At("/away", err)
+		}
+		return r.daysFrom(back)
+	}
+	return slices.DeleteFunc(days, func(d units.Day) bool { return r.awayUntil(d) > 0 }), nil
 }
 
 // near refuses a day that is none, or too far behind the last visit and the plan.

@@ -19,7 +19,7 @@ import (
 )
 
 // Version is the version of the records that this package writes.
-const Version = 3
+const Version = 4
 
 // A Record is one person's file. Its lists are in the order of time, and only grow.
 type Record struct {
@@ -85,6 +85,11 @@ type Given struct {
 	Phase   dose.Phase  `json:"phase,omitzero"`
 	Brief   bool        `json:"brief,omitzero"` // a few minutes on each of the days, in place of sessions
 	Began   units.Day   `json:"began,omitzero"`
+
+	// Away are days, in order, on which the person will not train, told beforehand: no week from
+	// [Record.Week] or [Record.Assess] has a session on them, and one of them that was not come to is
+	// not among those missed. Doses go by what was missed all the same.
+	Away []Away `json:"away,omitempty"`
 
 	Review  units.Day          `json:"review,omitzero"`  // agreed day of the next review
 	Reached screening.Answer   `json:"reached,omitzero"` // whether the person could do what was wanted, when last asked: see [Record.Phases]
@@ -170,4 +175,10 @@ func (r Record) check(day units.Day) (*screening.Check, int) {
 		}
 	}
 	return nil, 0
+}
+
+// Away is from which day to which somebody is away, both of them with it.
+type Away struct {
+	From  units.Day `json:"from"`
+	Until units.Day `json:"until"`
 }

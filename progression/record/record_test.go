@@ -55,9 +55,10 @@ func write(t testing.TB, name, text string) {
 const (
 	visit  = "version0/village-hall.json"
 	review = "version0/home-review.json"
-	stored = "version3/home-review.json"
+	stored = "version4/home-review.json"
 	before = "version1/home-review.json" // of version 1, the same review
 	second = "version2/home-review.json" // of version 2, likewise
+	third  = "version3/home-review.json" // of version 3, likewise
 )
 
 // old are all fixtures of version 0.
@@ -90,7 +91,7 @@ func TestRoundTrips(t *testing.T) {
 // Each misuse of a record has an error that says where, of a kind of its own.
 func TestMisuse(t *testing.T) {
 	present, v0 := string(file(t, stored)), string(file(t, review))
-	one := `"version": 3`
+	one := `"version": 4`
 	for _, tt := range []struct {
 		name, text, old, new string
 		how                  field.How
@@ -105,8 +106,8 @@ func TestMisuse(t *testing.T) {
 		{"an unknown field of version 0, passed over", v0, `"minutes": 45`, `"minutes": 45, "weeks": 5`, field.PassOver, "", nil},
 		{"a field of version 1 in version 0", v0, `"minutes": 45`, `"minutes": 45, "done": []`, field.Strict, "/done", field.ErrUnknown},
 		{"an older version", v0, `"minutes": 45`, `"version": 0, "minutes": 45`, field.Strict, "", nil},
-		{"a newer version", present, one, `"version": 4`, field.Strict, "/version", record.ErrVersion},
-		{"a newer version, passed over", present, one, `"version": 4, "weeks": 5`, field.PassOver, "", nil},
+		{"a newer version", present, one, `"version": 5`, field.Strict, "/version", record.ErrVersion},
+		{"a newer version, passed over", present, one, `"version": 5, "weeks": 5`, field.PassOver, "", nil},
 		{"a version below 0", present, one, `"version": -1`, field.PassOver, "/version", record.ErrVersion},
 		{"a version of another type", present, one, `"version": "1"`, field.Strict, "/version", field.ErrSyntax},
 		{"a version that is null", present, one, `"version": null`, field.Strict, "/version", field.ErrMissing},

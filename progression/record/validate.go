@@ -51,6 +51,7 @@ func (r Record) read() (log, error) {
 	bad.Add("/began", given(r.Began))
 	bad.Add("/review", given(r.Review))
 	bad.Add("/days", oneWeek(r.Days))
+	bad.Add("", r.checkAway())
 	plain := r
 	if kit != nil { // said once
 		plain.Kit = equipment.Kit{}
@@ -93,6 +94,35 @@ func oneWeek(days []units.Day) error {
 		return field.Bad(last, "days within seven days of the first, "+first.String(), field.ErrOutOfRange)
 	}
 	return nil
+}
+
+// checkAway asks for times away that end, one after the other.
+func (r Record) checkAway() error {
+	var bad field.Errors
+	before := units.Day(0)
+	for i, a := range r.Away {
+		at := path("away", i)
+		bad.Add(at+"/from", a.From.Check())
+		bad.Add(at+"/from", later(a.From, before))
+		switch err := a.Until.Check(); {
+		case err != nil:
+			bad.Add(at+"/until", err)
+		case a.Until < a.From || a.Until-a.From > dose.MostMissed:
+			bad.Add(at+"/until", field.Bad(a.Until, fmt.Sprintf("%s or later, by at most %d days", a.From, dose.MostMissed), field.ErrOutOfRange))
+		}
+		before = max(before, a.Until)
+	}
+	return bad.Err()
+}
+
+// awayUntil is the last day of the time away that holds a day, none where the person is there.
+func (r Record) awayUntil(day units.Day) units.Day {
+	for _, a := range r.Away {
+		if a.From <= day && day <= a.Until {
+			return a.Until
+		}
+	}
+	return 0
 }
 
 // given checks a day that need not be given.

@@ -27,6 +27,7 @@ func TestPresentVersion(t *testing.T) {
 			t.Fatal(err)
 		}
 		r.Profile.Key, r.Entries = "client-n", []record.Entry{entry}
+		r.Away = []record.Away{{From: r.Review + 20, Until: r.Review + 33}}
 		write(t, stored, encoded(t, r))
 	}
 	r := read(t, stored)
@@ -36,11 +37,11 @@ func TestPresentVersion(t *testing.T) {
 	sameAnswers(t, r)
 }
 
-// A record of version 1 or 2 becomes one of the present version that answers what it did;
+// A record of version 1, 2 or 3 becomes one of the present version that answers what it did;
 // of version 1 nobody had asked what stands in the room.
 func TestOlderVersions(t *testing.T) {
 	now := fmt.Sprintf(`"version": %d`, record.Version)
-	for i, name := range []string{before, second} {
+	for i, name := range []string{before, second, third} {
 		was := fmt.Sprintf(`"version": %d`, i+1)
 		if *update {
 			r := read(t, name)
@@ -74,9 +75,10 @@ func TestNewerFields(t *testing.T) {
 		{`"kit": {`, `"happened": [{"kind": "other", "day": "2026-12-01"}], "kit": {`, "/happened"},
 		{`"kit": {`, `"looked": [{"who": "Doctor M", "day": "2026-12-01"}], "kit": {`, "/looked"},
 		{`"resting_pulse": 68`, `"glucose": "60 mg/dL", "glucose_again": "105 mg/dL", "resting_pulse": 68`, "/checks/0/glucose_again"},
+		{`"kit": {`, `"away": [{"from": "2027-04-01", "until": "2027-04-14"}], "kit": {`, "/away"},
 	} {
-		for i, name := range []string{before, second} {
-			if i > 0 && strings.HasPrefix(tt.path, "/kit") { // which version 2 has
+		for i, name := range []string{before, second, third} {
+			if i > 0 && strings.HasPrefix(tt.path, "/kit") || i > 1 && tt.path != "/away" { // which version 2 has, or 3
 				continue
 			}
 			newer := strings.Replace(string(file(t, name)), tt.old, tt.new, 1)

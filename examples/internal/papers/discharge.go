@@ -59,7 +59,7 @@ func Discharge(r record.Record, review record.Review) ([]Paper, error) {
 // planned says how many sessions there were to be. Of days before
 // these that no decision was kept of nothing is known.
 func planned(a record.AttendanceReport) string {
-	n := len(a.Sessions)
+	n := len(a.Sessions) - len(a.Away)
 	if n == 0 || a.Sessions[0].Day <= a.Done[0] {
 		return fmt.Sprintf("; planned: %d.", n)
 	}

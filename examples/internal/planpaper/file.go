@@ -65,16 +65,17 @@ func Estimates(p *page.Paper, r record.Plan) {
 	if len(r.Estimates) == 0 && len(r.Refused) == 0 {
 		p.Line("No test sets.")
 	}
+	var said []evidence.Reason // of those above, in the same words
 	for _, e := range r.Estimates {
-		recordEstimate(p, e)
+		recordEstimate(p, e, said)
+		said = append(said, e.Reasons...)
 	}
 	for _, refused := range r.Refused {
-		set := refused.Set
-		p.Led("- ", fmt.Sprintf("%s, %s, on %s: no estimate.", set.Exercise, set.Side, set.Day), []evidence.Reason{refused.Reason})
+		p.Led("- ", fmt.Sprintf("%s, %s, on %s: no estimate.", refused.Set.Exercise, refused.Set.Side, refused.Set.Day), []evidence.Reason{refused.Reason})
 	}
 }
 
-func recordEstimate(p *page.Paper, e onerm.Estimate) {
+func recordEstimate(p *page.Paper, e onerm.Estimate, said []evidence.Reason) {
 	low, _ := e.Interval.Min()
 	high, _ := e.Interval.Max()
 	p.Say("- ", fmt.Sprintf("%s, %s, %s: %s %s, between %s and %s (%s), on %s",
@@ -82,7 +83,7 @@ func recordEstimate(p *page.Paper, e onerm.Estimate) {
 	for _, a := range e.Answers {
 		p.Line("    %s: %s", a.Formula, a.OneRM.Short(units.Nearest))
 	}
-	p.Clinicians("    ", e.Reasons)
+	p.Clinicians("    ", page.Only(e.Reasons, said))
 }
 
 func recordWeek(p *page.Paper, w week.Week, tested []choice.Tested) {

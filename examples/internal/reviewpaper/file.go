@@ -184,7 +184,7 @@ func recordLookedAt(p *page.Paper, r record.Review) {
 
 func recordAttended(p *page.Paper, a record.AttendanceReport) {
 	p.Heading("Done and missed")
-	p.Line("%s planned, %s.", page.Counted(len(a.Sessions), "day"), page.Counted(len(a.Done), "visit"))
+	p.Line("%s planned, %s.", page.Counted(len(a.Sessions)-len(a.Away), "day"), page.Counted(len(a.Done), "visit"))
 	p.Clinicians("- ", a.Answer.Reasons)
 	for _, d := range a.Missed {
 		p.Line("- missed: %s", page.Day(d))
