@@ -350,14 +350,14 @@ func renew(s *session) error {
 		}
 	}
 	before := s.r.Days
-	err = inTurn(
-		func() error { return s.kit("Which weights have come to be there since? Nothing: none.") },
-		func() error {
-			return s.days("On which days, from the first week of the new plan on? Nothing: as before.", false)
-		},
-	)
-	if err != nil {
+	if err := s.kit("Which weights have come to be there since? Nothing: none."); err != nil {
 		return err
+	}
+	if err := s.days("On which days, from the first week of the new plan on? Nothing: as before.", false); err != nil {
+		return err
+	}
+	if re, err := forNext(*s.r, max(s.day, lastVisit(*s.r)+1)); err == nil && re.Coming != nil && (s.r.Phase == dose.Maintain || !slices.Equal(s.r.Days, before)) {
+		s.r.Days = re.Coming.Days // the others hold no session
 	}
 	if slices.Min(s.r.Days) <= re.Next && slices.Equal(weekdays(s.r.Days), weekdays(before)) {
 		s.r.Days = before // what was planned on them before is not forgotten
