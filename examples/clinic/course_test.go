@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"example.org/posology/dose/beside"
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/units"
 )
 
@@ -153,6 +154,24 @@ func TestAskedWhileItGoesOn(t *testing.T) {
 	w.step(0, "2027-01-06", "ask", strings.Replace(asked, "more_signs: none", "more_signs: unexplained_weight_loss", 1))
 	w.says(w.step(0, "2027-01-06", "list", ""), "An answer is still to come: the doctor, with being settled; with it: ask.", "not Held")
 	w.says(w.step(0, "2027-01-06", "review", "new: none\n", "-for", "doctor"), "and may weights be lifted before that?", "Until I hear from you: training goes on")
+}
+
+// Of days that are named for a new plan those without a session are none of its days: who comes
+// to every session has missed none, and the next one keeps its day of rest.
+func TestDaysThatHoldNoSession(t *testing.T) {
+	w := copied(t, begun(t))
+	w.step(0, "2027-01-05", "log", calm)
+	w.step(0, "2027-01-06", "week", "new: none\ndays: 2027-01-07 2027-01-08 2027-01-11 2027-01-12\n")
+	for _, day := range []string{"2027-01-07", "2027-01-11", "2027-01-14"} {
+		w.step(0, day, "log", calm)
+		said := w.step(0, (on(day) + 1).String(), "review", "new: none\n")
+		if w.says(said, "not - missed:"); strings.Contains(said, "THE WEEKS TO COME - "+page.Day(on(day)+1)) {
+			t.Errorf("%s: no day of rest after it", day)
+		}
+	}
+	if days := recordOf(t, w.folder).Days; len(days) != 2 {
+		t.Errorf("days of the plan: %v", days)
+	}
 }
 
 // Somebody who stops between a new plan and its first day is said goodbye to.

@@ -351,6 +351,7 @@ func renew(s *session) error {
 			s.r.Phase, s.r.Reached = phase, screening.Unknown // the goal is that of the phase
 		}
 	}
+	before := s.r.Days
 	err = inTurn(
 		func() error { return s.kit("Which weights are there now? Nothing: as before.", false) },
 		func() error {
@@ -359,6 +360,9 @@ func renew(s *session) error {
 	)
 	if err != nil {
 		return err
+	}
+	if re, err := forNext(*s.r, max(s.day, lastVisit(*s.r)+1)); err == nil && re.Coming != nil && (s.r.Phase == dose.Maintain || !slices.Equal(s.r.Days, before)) {
+		s.r.Days = re.Coming.Days // the others hold no session
 	}
 	if s.r.Began = slices.Min(s.r.Days); s.r.Began < s.day { // the same days of the week go on
 		s.r.Began = re.Next
