@@ -2,8 +2,8 @@ package progression
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
+	"strconv"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
@@ -27,17 +27,21 @@ const (
 // course is for somebody else first holds for all. Decisions stand in the order
 // of the courses; bad input is reported for all at once, and then there are none.
 func NextAll(courses []Course) ([]Decision, error) {
-	list, courses := make([]Decision, len(courses)), slices.Clone(courses)
+	list := make([]Decision, len(courses))
 	var bad field.Errors
 	var rising, changing, finding []int
 	var kit equipment.Kit
-	for i := range courses {
-		kit = courses[i].Request.Kit.Once(kit)
-		courses[i].Request.Kit = kit
-		d, err := Next(courses[i])
-		bad.Add(fmt.Sprintf("/%d", i), err)
+	one := func(i int, waits waiting) Decision {
+		c := courses[i]
+		kit = c.Request.Kit.Once(kit)
+		c.Request.Kit = kit
+		d, err := decide(&c, waits)
+		bad.Add("/"+strconv.Itoa(i), err)
 		list[i] = d
-		switch {
+		return d
+	}
+	for i := range courses {
+		switch d := one(i, nothingWaits); {
 		case d.Change == MoreLoad:
 			rising = append(rising, i)
 		case d.Change == FindLoad && d.Next != nil && (d.Next.Finding != nil || d.Next.Feel != nil):
@@ -63,9 +67,7 @@ func NextAll(courses []Course) ([]Decision, error) {
 	slices.SortStableFunc(changing, func(a, b int) int { return cmp.Compare(list[a].Change, list[b].Change) })
 	hold := func(later []int, waits waiting) {
 		for _, i := range later {
-			d, err := decide(&courses[i], waits)
-			bad.Add(fmt.Sprintf("/%d", i), err)
-			list[i] = d
+			one(i, waits)
 		}
 	}
 	hold(rising[min(mostRises, len(rising)):], loadWaits)
