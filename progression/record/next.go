@@ -42,18 +42,14 @@ func (r Record) Next(day units.Day) ([]Decided, error) {
 
 // decide asks for all exercises at once, so that at most two loads rise.
 func (r Record) decide(l *log, request week.Request, w *week.Week, day, next units.Day, sessions []programme.PlannedSession) ([]Decided, error) {
-	var items []Decided
-	var courses []progression.Course
+	items, courses := slices.Grow([]Decided(nil), len(r.Exercises)), make([]progression.Course, 0, len(r.Exercises))
 	var bad field.Errors
 	for _, id := range r.Exercises {
 		ex, _ := l.catalogue.Get(id)
-		visits := l.logged[id]
-		item := Decided{Exercise: id, Name: ex.Name, Side: body.Both, Day: next}
-		item.Log = make([]progression.Visit, 0, len(visits))
-		for _, v := range visits {
-			item.Log, item.Side = append(item.Log, v.Visit), v.Plan.Side
-		}
-		if len(visits) == 0 {
+		item := Decided{Exercise: id, Name: ex.Name, Side: body.Both, Day: next, Log: l.logged[id].visits}
+		if n := len(item.Log); n > 0 {
+			item.Side = item.Log[n-1].Plan.Side
+		} else {
 			asked, _ := l.inForce(id, day)
 			bad.Add(path("asked", asked.at)+"/exercise", field.Bad(id, "an exercise that was done at one of the visits, or until, the day on which it was dropped", field.ErrMissing))
 		}
@@ -154,8 +150,8 @@ func (r Record) places(l *log) moves {
 		for from, to := range inRequest {
 			m[at+"/request"+from] = to
 		}
-		for k, v := range l.logged[id] {
-			v.places(m, fmt.Sprintf("%s/log/%d", at, k))
+		for k, p := range l.logged[id].parts {
+			p.places(m, fmt.Sprintf("%s/log/%d", at, k))
 		}
 	}
 	return m
