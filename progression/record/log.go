@@ -33,7 +33,7 @@ type log struct {
 	curves    map[work]onerm.Curve
 	asked     map[exercise.ID][]*line
 	visited   map[units.Day]bool
-	done      map[turn][]int // places of the sets
+	done      map[turn][]int      // places of the sets
 	days      map[exercise.ID]int // on which there are sets
 	logged    map[exercise.ID]logged
 }
