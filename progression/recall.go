@@ -25,7 +25,7 @@ func (n *now) recall(each units.Mass) (again, vain bool) {
 			return false, lately
 		case history.Lifts(v, each):
 			sets := v.SetsWith(func(m units.Mass) bool { return m == each })
-			shows := v.FormLost == screening.No && n.h.ShowsItself(v.With(sets), n.bottom(), n.out.reserve.Least)
+			shows := v.FormLost == screening.No && n.h.ShowsItself(v.With(sets), n.bottom(), n.out.Reserve.Least)
 			return shows && age <= visit.KnownDays && n.calm(), !shows && lately
 		}
 	}
