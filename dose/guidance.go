@@ -64,7 +64,7 @@ const (
 	fewOfDose  = 6
 	fewOfStep  = 3
 	fewFacts   = 10
-	fewArgs    = 11
+	fewArgs    = 7
 )
 
 func (g *guide) because(why ...evidence.Reason) { g.Reasons = append(g.Reasons, why...) }
@@ -112,10 +112,8 @@ func (g *guide) fill(r *Request, reasons int) {
 	if r.Screening.Waived != "" {
 		g.because(g.with(evidence.Because("dose.waived"), evidence.Text("why", r.Screening.Waived)))
 	}
-	g.because(g.with(evidence.Because(r.phaseCode()), evidence.Term("phase", g.Phase.String())), g.with(evidence.Because(code, chosen...), evidence.ID("row", id), evidence.Text("population", g.row.Population)))
-	if len(g.row.SupersededBy) > 0 {
-		g.because(g.with(evidence.Because("dose.superseded"), evidence.ID("row", id), evidence.ID("by", g.row.SupersededBy[0])))
-	}
+	g.because(g.with(evidence.Because(r.phaseCode()), evidence.Term("phase", g.Phase.String())), evidence.Because(code, chosen...).With(g.row.named...))
+	g.because(g.row.superseded...)
 	g.fillLoad(r)
 	g.fillCount(r)
 	if ex.Measure == exercise.Repetitions {

@@ -14,6 +14,8 @@ type tableRow struct {
 	stated     [guideline.FieldSides + 1]stated // by field
 	rest, days units.Range[int]                 // the usual ones where the row states none
 	times      [2]evidence.Reason               // for these
+	named      []evidence.Arg                   // which row it is
+	superseded []evidence.Reason                // by another row; none by most
 }
 
 // A stated is the fact behind a field of a row, "" where it states nothing, and its basis.
@@ -33,6 +35,10 @@ var rows = sync.OnceValue(func() map[guideline.ID]*tableRow {
 			}
 		}
 		r.fillTimes()
+		r.named = []evidence.Arg{evidence.ID("row", rec.ID), evidence.Text("population", rec.Population)}
+		if len(rec.SupersededBy) > 0 {
+			r.superseded = []evidence.Reason{evidence.Because("dose.superseded").With(evidence.ID("row", rec.ID), evidence.ID("by", rec.SupersededBy[0]))}
+		}
 		byID[rec.ID] = r
 	}
 	return byID

@@ -69,7 +69,7 @@ func (n *now) countHere() allowed {
 		return allowed{count, ok}
 	}
 	plan := &n.last().Plan
-	held := plan.Count - int(math.Ceil(float64(max(0, n.out.reserve.Least-plan.Reserve.Least))))
+	held := plan.Count - int(math.Ceil(float64(max(0, n.out.Reserve.Least-plan.Reserve.Least))))
 	if most, told := n.mostBy(n.forCounts, each); told {
 		held = min(held, most)
 	} else if n.c.Policy.Rule == rule.NameOMNIBelow8 && !n.strength.Untold {
@@ -93,7 +93,7 @@ func (n *now) mostBy(a strength.Ability, each units.Mass) (int, bool) {
 }
 
 func (n *now) prospect(each units.Mass) strength.Prospect {
-	return strength.Prospect{Load: n.h.WithBody(each), Last: n.h.WithBody(n.lastFor(each)), Reserve: n.out.reserve.Least, Missed: n.c.Request.Missed}
+	return strength.Prospect{Load: n.h.WithBody(each), Last: n.h.WithBody(n.lastFor(each)), Reserve: n.out.Reserve.Least, Missed: n.c.Request.Missed}
 }
 
 // near reports whether what is known of strength comes near a weight, so that it can be

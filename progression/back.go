@@ -137,7 +137,7 @@ func (n *now) repsAfter(each units.Mass, strength units.Fraction) int {
 		count, ok = n.strength.Most(p, n.f.Chance())
 	}
 	if !ok || n.c.Request.Exercise.MovesBody {
-		count = n.step.Count - n.lost(n.step.Count, n.out.reserve.Least, strength)
+		count = n.step.Count - n.lost(n.step.Count, n.out.Reserve.Least, strength)
 	}
 	if each == n.seen.Base {
 		count = max(count, n.kept())

@@ -11,7 +11,7 @@ import (
 
 // over returns how far beyond the top of the range the policy's rule asks for.
 func (n *now) over() int {
-	top, _ := n.out.span.Max()
+	top, _ := n.out.Span.Max()
 	return n.c.Policy.Rule.Past(top)
 }
 
@@ -67,7 +67,7 @@ func (n *now) byPain() error {
 // ask puts the last visit to a rule. The target is the top of the guideline's
 // range, or lower where the rule would ask for more than bridging ever does.
 func (n *now) ask(name rule.Name) (rule.Ruling, error) {
-	top, _ := n.out.span.Max()
+	top, _ := n.out.Span.Max()
 	top = min(top, n.bridgeEnd()-n.over())
 	sets := n.seen.Visit.Sets
 	switch name {

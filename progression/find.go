@@ -183,7 +183,7 @@ const (
 // comes near, not soon after the last time, and only with more strength after one in
 // vain.
 func (n *now) feels() bool {
-	if n.waits == findWaits || n.seen.Gates.Advice != rule.Raise || !n.seen.Known || n.seen.Left < n.out.reserve.Least || !n.withinLimits() || !n.jump.over(feelShare) || n.step.Sets < 2 || n.seen.Tried || n.h.Declined(n.seen.Base, feelEvery) {
+	if n.waits == findWaits || n.seen.Gates.Advice != rule.Raise || !n.seen.Known || n.seen.Left < n.out.Reserve.Least || !n.withinLimits() || !n.jump.over(feelShare) || n.step.Sets < 2 || n.seen.Tried || n.h.Declined(n.seen.Base, feelEvery) {
 		return false
 	}
 	next := n.jump.To.Each()

@@ -132,10 +132,10 @@ func (n *now) setsCome() bool {
 
 // target is how many sets the plan builds up to, or begins with.
 func (n *now) target() int {
-	if n.out.phase == dose.Familiarise || n.out.phase == dose.Maintain {
-		return n.out.sets
+	if n.out.Phase == dose.Familiarise || n.out.Phase == dose.Maintain {
+		return n.out.Sets
 	}
-	return n.out.buildTo
+	return n.out.BuildTo
 }
 
 func (n *now) addSet() choice {
@@ -144,8 +144,8 @@ func (n *now) addSet() choice {
 	return choice{step: s, why: append([]evidence.Reason{because("progression.one-more-set")}, n.saysFit(n.fitted)...)}
 }
 
-func (n *now) maintains() bool { return n.out.phase == dose.Maintain && !(n.again && n.mayRaise()) }
+func (n *now) maintains() bool { return n.out.Phase == dose.Maintain && !(n.again && n.mayRaise()) }
 
 // familiarises reports whether all but what the range and the kit allow waits for
 // the review.
-func (n *now) familiarises() bool { return n.out.phase == dose.Familiarise }
+func (n *now) familiarises() bool { return n.out.Phase == dose.Familiarise }

@@ -101,7 +101,7 @@ func (n *now) saysEnd(p *dose.Prescription) []evidence.Reason {
 // saysRange says that more repetitions than the guideline's are a bridge, and which
 // weight would make them needless.
 func (n *now) saysRange(p *dose.Prescription) []evidence.Reason {
-	top, _ := n.out.span.Max()
+	top, _ := n.out.Span.Max()
 	if !n.counts() || p.Count <= top || p.Mode == dose.WithoutLoad {
 		return nil
 	}
@@ -111,5 +111,5 @@ func (n *now) saysRange(p *dose.Prescription) []evidence.Reason {
 		return nil
 	}
 	return []evidence.Reason{because("progression.above-range").With(
-		evidence.Count("count", p.Count), evidence.Count("range", n.out.span), evidence.Term("goal", n.c.Request.Goal.String()), evidence.Mass("from", p.Load.Each()), evidence.Mass("up to", upTo))}
+		evidence.Count("count", p.Count), evidence.Count("range", n.out.Span), evidence.Term("goal", n.c.Request.Goal.String()), evidence.Mass("from", p.Load.Each()), evidence.Mass("up to", upTo))}
 }

@@ -24,8 +24,8 @@ type now struct {
 	waits waiting
 	taken map[exercise.ID]exercise.ID // what is asked for at the visit, by which exercise
 	f     *dose.Frame
-	out   outline
-	most  units.Mass // per implement, by every limit
+	out   dose.Prescription // the frame's outline
+	most  units.Mass        // per implement, by every limit
 
 	clean     history.Cleaned  // what is queried
 	strength  strength.Ability // what is known, for loads
@@ -46,25 +46,10 @@ type now struct {
 	offered **offer            // the harder variant once it was looked at; see variant
 }
 
-// An outline is what is looked at of a frame's.
-type outline struct {
-	phase         dose.Phase
-	measure       exercise.DoseUnit
-	span          units.Range[int]
-	reserve       dose.Reserve
-	sets, buildTo int
-	lifting       float64
-}
-
-func outlineOf(f *dose.Frame) outline {
-	p := f.Outline()
-	return outline{p.Phase, p.Measure, p.Span, p.Reserve, p.Sets, p.BuildTo, p.Tempo.Lifting}
-}
-
 // look sees a course in the frame of its day. trained is the day of the last set, one
 // that is queried too.
 func (n *now) look(f *dose.Frame, trained units.Day) (*now, error) {
-	n.f, n.out, n.most = f, outlineOf(f), f.Ceiling()
+	n.f, n.out, n.most = f, f.Outline(), f.Ceiling()
 	c := n.c
 	var err error
 	if n.seen, err = n.last().Read(n.asked(), f.Table()); err != nil {
@@ -119,7 +104,7 @@ func (n *now) in(r dose.Request) (*now, error) {
 		return n, field.At("/request", err)
 	}
 	other := *n
-	other.f, other.out = f, outlineOf(f)
+	other.f, other.out = f, f.Outline()
 	other.next = other.ofNext()
 	other.here = other.countHere()
 	return &other, nil
@@ -127,7 +112,7 @@ func (n *now) in(r dose.Request) (*now, error) {
 
 // asked is what a weight has to leave that was tried: what the chance allows of it, too.
 func (n *now) asked() visit.Trial {
-	a := visit.Trial{Least: n.out.reserve.Least, Floor: n.bottom(), Rated: n.c.Policy.Rule == rule.NameOMNIBelow8, Most: units.MaxMass}
+	a := visit.Trial{Least: n.out.Reserve.Least, Floor: n.bottom(), Rated: n.c.Policy.Rule == rule.NameOMNIBelow8, Most: units.MaxMass}
 	plan := &n.last().Plan
 	if !given.Searches(plan) || !n.strength.Known() {
 		return a
@@ -148,7 +133,7 @@ func (n *now) last() *visit.Visit { return &n.c.Log[len(n.c.Log)-1] }
 
 // counts reports whether the exercise counts repetitions. Only then can a curve
 // and a reserve be used.
-func (n *now) counts() bool { return n.out.measure == exercise.Repetitions }
+func (n *now) counts() bool { return n.out.Measure == exercise.Repetitions }
 
 // lightest returns the lightest weight of the kit.
 func (n *now) lightest() units.Mass { return n.f.Table().Lightest().Each() }
@@ -164,7 +149,7 @@ func (n *now) below(each units.Mass) units.Mass {
 
 // bottom is the least count of the range.
 func (n *now) bottom() int {
-	low, _ := n.out.span.Min()
+	low, _ := n.out.Span.Min()
 	return max(1, low)
 }
 
@@ -180,8 +165,8 @@ func (n *now) same(plan *dose.Prescription) dose.Step {
 		s.Lowering, s.Pausing = plan.Tempo.Lowering, plan.Tempo.Pausing
 	}
 	s.Count = min(s.Count, s.UpTo)
-	if n.out.phase == dose.Maintain {
-		s.Sets = min(s.Sets, n.out.sets)
+	if n.out.Phase == dose.Maintain {
+		s.Sets = min(s.Sets, n.out.Sets)
 	}
 	switch planned := n.last().Plan.Load.Each(); {
 	case s.Load < planned:

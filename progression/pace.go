@@ -35,7 +35,7 @@ func (n *now) pause() choice {
 
 // bridgeBy takes a slower pace, with the repetitions that fill a set as long.
 func (n *now) bridgeBy(s dose.Step, code evidence.ReasonCode) choice {
-	was, lifting := &n.step, n.out.lifting
+	was, lifting := &n.step, n.out.Tempo.Lifting
 	seconds := float64(was.Count) * (was.Lowering + was.Pausing + lifting)
 	s.Count = min(was.Count, max(n.bottom(), int(seconds/(s.Lowering+s.Pausing+lifting))))
 	return choice{step: s, why: []evidence.Reason{because(code)}}

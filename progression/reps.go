@@ -62,13 +62,13 @@ func (n *now) saysFit(f fit) []evidence.Reason {
 		return nil
 	case s.Load < f.from:
 		return []evidence.Reason{because("progression.lighter-for-reserve").With(
-			evidence.Reserve("reserve", n.out.reserve.Least, n.out.reserve.Countable), evidence.Mass("from", f.from), evidence.Mass("to", s.Load))}
+			evidence.Reserve("reserve", n.out.Reserve.Least, n.out.Reserve.Countable), evidence.Mass("from", f.from), evidence.Mass("to", s.Load))}
 	}
 	return n.saysFewer(f.step.Count)
 }
 
 func (n *now) saysFewer(count int) []evidence.Reason {
-	return []evidence.Reason{because("progression.fewer-reps").With(evidence.Count("count", count), evidence.Reserve("reserve", n.out.reserve.Least, n.out.reserve.Countable))}
+	return []evidence.Reason{because("progression.fewer-reps").With(evidence.Count("count", count), evidence.Reserve("reserve", n.out.Reserve.Least, n.out.Reserve.Countable))}
 }
 
 // fits returns the most repetitions of the weight of a step: of the last one no more than
@@ -132,12 +132,12 @@ func (n *now) kept() int {
 		if told < n.last().Plan.Reserve.Least {
 			least, need = min(least, floor), floor
 		}
-		leaves, calm := history.Leaves(s.Reps, told, n.out.reserve.Least), history.Leaves(s.Reps, told, calmLeft)
+		leaves, calm := history.Leaves(s.Reps, told, n.out.Reserve.Least), history.Leaves(s.Reps, told, calmLeft)
 		if n.back != nil {
 			leaves, calm = min(leaves, n.step.Count), min(calm, bridgeFar)
-			leaves, calm = leaves-n.lost(leaves, n.out.reserve.Least, n.back.Load), calm-n.lost(calm, calmLeft, n.back.Load)
+			leaves, calm = leaves-n.lost(leaves, n.out.Reserve.Least, n.back.Load), calm-n.lost(calm, calmLeft, n.back.Load)
 		}
-		if calm >= floor && floor == n.c.Request.Screening.Limits.LeastCount && !n.out.reserve.Countable && n.out.reserve == n.last().Plan.Reserve {
+		if calm >= floor && floor == n.c.Request.Screening.Limits.LeastCount && !n.out.Reserve.Countable && n.out.Reserve == n.last().Plan.Reserve {
 			leaves = max(leaves, floor) // see leftEnough: the count can fall no more
 		}
 		if least = min(least, leaves); s.Reps < n.last().Plan.Count || !given.Searches(&n.last().Plan) { // a trial asks for few
@@ -163,7 +163,7 @@ const (
 func (n *now) nearest(more int) int {
 	least := math.MaxInt
 	switch {
-	case n.out.reserve.Least > n.last().Plan.Reserve.Least:
+	case n.out.Reserve.Least > n.last().Plan.Reserve.Least:
 		more = 0 // no more than was shown where more is to be left
 	case n.c.Request.Exercise.MovesBody || !n.strength.Known():
 		more = 1 // nothing else is known
@@ -174,7 +174,7 @@ func (n *now) nearest(more int) int {
 			break
 		}
 		if told, known := given.Told(s.Effort); known {
-			count := history.Leaves(s.Reps, told, n.out.reserve.Least)
+			count := history.Leaves(s.Reps, told, n.out.Reserve.Least)
 			if least = min(least, count+more); told == 0 { // which nobody misjudges; one such day takes no weight away
 				least = min(least, max(count, n.fewest(n.seen.Base)))
 			}
@@ -185,8 +185,8 @@ func (n *now) nearest(more int) int {
 
 // bridgeEnd returns where bridging by repetitions ends; with the lightest weight a search begins again.
 func (n *now) bridgeEnd() int {
-	top, _ := n.out.span.Max()
-	if !n.counts() || n.out.phase == dose.Familiarise {
+	top, _ := n.out.Span.Max()
+	if !n.counts() || n.out.Phase == dose.Familiarise {
 		return top
 	}
 	end, ex := bridgeTop, &n.c.Request.Exercise
@@ -203,7 +203,7 @@ func (n *now) bridgeEnd() int {
 // weight is shown, where a limit forbids it, or where the policy's rule asks no
 // further; else where bridging ends.
 func (n *now) upTo() int {
-	top, _ := n.out.span.Max()
+	top, _ := n.out.Span.Max()
 	if n.jump != nil && (n.jump.To.Each() > n.most || n.shown() && !n.barredAlone(n.jump)) {
 		return min(n.bridgeEnd(), top+n.over())
 	}
@@ -213,7 +213,7 @@ func (n *now) upTo() int {
 // repsFirst reports whether repetitions come before anything else: a gate keeps the
 // load, or the range is not worked through.
 func (n *now) repsFirst() bool {
-	return n.seen.Gates.Advice != rule.Raise || n.counts() && (n.seen.Reps < n.step.UpTo || n.seen.Left < n.out.reserve.Least) || !n.counts() && n.unrated()
+	return n.seen.Gates.Advice != rule.Raise || n.counts() && (n.seen.Reps < n.step.UpTo || n.seen.Left < n.out.Reserve.Least) || !n.counts() && n.unrated()
 }
 
 func (n *now) moreRepsHolds() bool { return n.repsFirst() && n.more() > 0 }
@@ -224,7 +224,7 @@ func (n *now) limitedReps() bool { return n.limited() && n.more() > 0 }
 // nobody saw, or effort that nobody noted stands against more load: what the chance
 // allows; 0: no more than now.
 func (n *now) more() int {
-	top, _ := n.out.span.Max()
+	top, _ := n.out.Span.Max()
 	end := n.step.UpTo
 	if n.unrated() { // nor more than one step at a time: nothing says how hard it was
 		end = min(end, max(top, n.step.Count))

@@ -50,7 +50,7 @@ func (n *now) above(each units.Mass) (ahead, error) {
 			return ahead{}, field.At("/body_mass/moved", err)
 		}
 	}
-	a.again, a.vain = n.h.Recall(a.jump.To.Each(), feelEvery, n.bottom(), n.out.reserve.Least)
+	a.again, a.vain = n.h.Recall(a.jump.To.Each(), feelEvery, n.bottom(), n.out.Reserve.Least)
 	a.again = a.again && n.calm()
 	return a, nil
 }
@@ -79,7 +79,7 @@ func (n *now) gap(gap equipment.Gap) *Jump {
 
 // floor returns the fewest repetitions with which the weight that j leads to is taken.
 func (n *now) floor(j *Jump) int {
-	if n.c.Request.Exercise.MovesBody || !j.over(farShare) && n.out.phase != dose.Familiarise {
+	if n.c.Request.Exercise.MovesBody || !j.over(farShare) && n.out.Phase != dose.Familiarise {
 		return n.bottom()
 	}
 	return n.atLeast(cmp.Or(n.c.Policy.Floor, farFloor))
@@ -141,7 +141,7 @@ func (n *now) raise() choice {
 // countOf is the count that goes with a weight of which so many are allowed: to the
 // top of the range, no further at first.
 func (n *now) countOf(allowed, least int) int {
-	top, _ := n.out.span.Max()
+	top, _ := n.out.Span.Max()
 	return max(1, min(allowed, max(top, least)))
 }
 
@@ -164,7 +164,7 @@ func (n *now) furthest() *Jump {
 // passes reports whether a step may pass over a weight: by the published size in the hand, or where the
 // chance allows the whole range with the weight, so that nothing is left to work through.
 func (n *now) passes(over, to *Jump, most units.Fraction) bool {
-	top, _ := n.out.span.Max()
+	top, _ := n.out.Span.Max()
 	count, ok := n.allows(over.To.Each())
 	why := because("progression.passed-over").With(evidence.Mass("passed", over.To.Each()), evidence.Mass("to", to.To.Each()), evidence.Count("count", count))
 	if to.External <= most {
@@ -227,7 +227,7 @@ func (n *now) repsBefore(from units.Mass, a ahead) int {
 	next, floor := n.prospect(to), n.floor(a.jump)
 	more := sort.Search(max(0, end-low+1), func(i int) bool {
 		set := setlog.Set{Hold: body.OneHand, Load: n.h.WithBody(from), Reps: low + i}
-		shows := strength.Ability{}.Seen(1, n.out.reserve.Least, set)
+		shows := strength.Ability{}.Seen(1, n.out.Reserve.Least, set)
 		shows.Variance, shows.Untold = n.strength.Variance, false
 		count, _ := shows.Most(next, n.f.Chance())
 		return count >= floor

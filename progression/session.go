@@ -2,8 +2,8 @@ package progression
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
+	"strconv"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/equipment"
@@ -29,25 +29,26 @@ const (
 // course is for somebody else first holds for all. Decisions stand in the order
 // of the courses; bad input is reported for all at once, and then there are none.
 func NextAll(courses []Course) ([]Decision, error) {
-	list, courses := make([]Decision, len(courses)), slices.Clone(courses)
+	list := make([]Decision, len(courses))
 	var bad field.Errors
 	var rising, changing, finding []int
 	var kit equipment.Kit
 	taken := map[exercise.ID]exercise.ID{} // asked for or new, by which exercise
 	for i := range courses {
-		kit = courses[i].Request.Kit.Once(kit)
-		courses[i].Request.Kit = kit
-		taken[courses[i].Request.Exercise.ID] = courses[i].Request.Exercise.ID
+		id := courses[i].Request.Exercise.ID
+		taken[id] = id
 	}
-	at := func(i int, waits waiting) Decision {
+	one := func(i int, waits waiting) Decision {
 		c := courses[i]
+		kit = c.Request.Kit.Once(kit)
+		c.Request.Kit = kit
 		d, err := decide(&c, waits, taken)
-		bad.Add(fmt.Sprintf("/%d", i), err)
+		bad.Add("/"+strconv.Itoa(i), err)
 		list[i] = d
 		return d
 	}
 	for i := range courses {
-		d := at(i, nothingWaits)
+		d := one(i, nothingWaits)
 		if d.Instead != "" {
 			taken[d.Instead] = courses[i].Request.Exercise.ID
 		}
@@ -77,7 +78,7 @@ func NextAll(courses []Course) ([]Decision, error) {
 	slices.SortStableFunc(changing, func(a, b int) int { return cmp.Compare(list[a].Change, list[b].Change) })
 	hold := func(later []int, waits waiting) {
 		for _, i := range later {
-			at(i, waits)
+			one(i, waits)
 		}
 	}
 	hold(rising[min(mostRises, len(rising)):], loadWaits)

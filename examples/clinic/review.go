@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"slices"
 
+	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/week"

@@ -15,7 +15,7 @@ import (
 
 func (r Record) readAsked(l *log) error {
 	var bad field.Errors
-	l.asked = map[exercise.ID][]line{}
+	l.asked = map[exercise.ID][]*line{}
 	l.kit = r.Kit.Once(r.Kit)
 	kits := r.kits(l.kit)
 	for i, a := range r.Asked {
@@ -34,7 +34,7 @@ func (r Record) readAsked(l *log) error {
 		}
 		p, err := a.prescription(ex, kits)
 		bad.Add(at, err)
-		l.asked[ex.ID] = append(before, line{a.From, a.Until, p, i})
+		l.asked[ex.ID] = append(before, &line{a.From, a.Until, p, i})
 	}
 	return bad.Err()
 }

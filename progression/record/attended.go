@@ -135,10 +135,10 @@ func (p period) inWeek(start units.Day, l *log) []programme.PlannedSession {
 
 // short lists what was less at a visit than was asked for.
 func (r Record) short(l *log) []Shortfall {
-	visits := map[turn]progression.Visit{}
-	for _, ex := range l.exercises {
-		for _, v := range l.logged[ex.ID] {
-			visits[turn{ex.ID, v.Day}] = v.Visit
+	visits := map[turn]*progression.Visit{}
+	for id, ex := range l.logged {
+		for i := range ex.visits {
+			visits[turn{id, ex.visits[i].Day}] = &ex.visits[i]
 		}
 	}
 	var list []Shortfall
@@ -147,9 +147,7 @@ func (r Record) short(l *log) []Shortfall {
 			if _, ok := l.inForce(ex.ID, day.Day); !ok {
 				continue
 			}
-			v := visits[turn{ex.ID, day.Day}]
-			why, below := below(v)
-			if len(v.Sets) == 0 || below {
+			if why, short := fellShort(visits[turn{ex.ID, day.Day}]); short {
 				list = append(list, Shortfall{day.Day, ex.ID, ex.Name, why})
 			}
 		}
@@ -157,10 +155,13 @@ func (r Record) short(l *log) []Shortfall {
 	return list
 }
 
-// below reports whether the gate of repetitions finds a visit below its dose,
-// and its reason. A load that was looked for has no dose to stay below.
-func below(v progression.Visit) (*evidence.Reason, bool) {
-	if len(v.Sets) == 0 || v.Plan.Finding != nil {
+// fellShort reports whether there was no set, or the gate of repetitions finds a visit below
+// its dose, and its reason. A load that was looked for has no dose to stay below.
+func fellShort(v *progression.Visit) (*evidence.Reason, bool) {
+	switch {
+	case v == nil || len(v.Sets) == 0:
+		return nil, true
+	case v.Plan.Finding != nil:
 		return nil, false
 	}
 	for _, why := range v.Repetitions().Reasons {

@@ -31,33 +31,39 @@ type log struct {
 	kit       equipment.Kit // compiled once
 	exercises []exercise.Exercise
 	curves    map[work]onerm.Curve
-	asked     map[exercise.ID][]line
+	asked     map[exercise.ID][]*line
 	visited   map[units.Day]bool
-	done      map[turn][]int // places of the sets
-	logged    map[exercise.ID][]logged
+	done      map[turn][]int      // places of the sets
+	days      map[exercise.ID]int // on which there are sets
+	logged    map[exercise.ID]logged
 }
 
 // inForce returns what was asked for on a day.
-func (l *log) inForce(id exercise.ID, day units.Day) (line, bool) {
+func (l *log) inForce(id exercise.ID, day units.Day) (*line, bool) {
 	for _, a := range slices.Backward(l.asked[id]) {
 		if a.from <= day {
 			return a, a.until == 0 || day <= a.until
 		}
 	}
-	return line{}, false
+	return nil, false
 }
 
-// A logged visit remembers where in the record its parts stand.
+// A logged exercise has its visits, the oldest first, and where in the record their parts stand.
 type logged struct {
-	progression.Visit
+	visits []progression.Visit
+	parts  []parts
+}
+
+// parts are the places of a visit's.
+type parts struct {
 	visit, asked int
 	sets         []int
 }
 
 // visits returns the visits at which the exercise was done, or something was
 // noted of it alone.
-func (r Record) visits(l *log, id exercise.ID) []logged {
-	var list []logged
+func (r Record) visits(l *log, id exercise.ID) logged {
+	list := logged{make([]progression.Visit, 0, l.days[id]), make([]parts, 0, l.days[id])}
 	for i, day := range r.Visits {
 		asked, ok := l.inForce(id, day.Day)
 		if !ok {
@@ -69,23 +75,25 @@ func (r Record) visits(l *log, id exercise.ID) []logged {
 				noted, apart = noted.but(b.Noted), true
 			}
 		}
-		v := logged{noted.visit(day.Day, asked.plan), i, asked.at, l.done[turn{id, day.Day}]}
-		v.LookedAt = r.lookAt(func(l Look) bool { return i < l.Visits })
-		for _, at := range v.sets {
+		sets := l.done[turn{id, day.Day}]
+		if len(sets) == 0 && !apart {
+			continue
+		}
+		v := noted.visit(day.Day, asked.plan)
+		v.LookedAt, v.Sets = r.lookAt(func(l Look) bool { return i < l.Visits }), slices.Grow(v.Sets, len(sets))
+		for _, at := range sets {
 			v.Sets = append(v.Sets, r.Done[at])
 		}
-		if len(v.Sets) > 0 || apart {
-			list = append(list, v)
-		}
+		list.visits, list.parts = append(list.visits, v), append(list.parts, parts{i, asked.at, sets})
 	}
 	return list
 }
 
 // places add where the parts of the visit stand.
-func (v logged) places(m moves, at string) {
-	m[at] = path("visits", v.visit)
-	m[at+"/plan"] = path("asked", v.asked)
-	for i, set := range v.sets {
+func (p parts) places(m moves, at string) {
+	m[at] = path("visits", p.visit)
+	m[at+"/plan"] = path("asked", p.asked)
+	for i, set := range p.sets {
 		m[at+path("sets", i)] = path("done", set)
 	}
 }

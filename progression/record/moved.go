@@ -3,12 +3,13 @@ package record
 import (
 	"errors"
 	"fmt"
+	"strconv"
 	"strings"
 
 	"example.org/posology/units/field"
 )
 
-func path(list string, i int) string { return fmt.Sprintf("/%s/%d", list, i) }
+func path(list string, i int) string { return "/" + list + "/" + strconv.Itoa(i) }
 
 // moves say where the places of one thing stand in another: "/log/3" at
 // "/visits/5", say.

@@ -43,8 +43,7 @@ func (r Record) Next(day units.Day) ([]Decided, error) {
 
 // decide asks for all exercises at once, so that at most two loads rise.
 func (r Record) decide(l *log, request week.Request, w *week.Week, day, next units.Day, sessions []programme.PlannedSession) ([]Decided, error) {
-	var items []Decided
-	var courses []progression.Course
+	items, courses := slices.Grow([]Decided(nil), len(r.Exercises)), make([]progression.Course, 0, len(r.Exercises))
 	for _, id := range r.Exercises {
 		ex, _ := l.catalogue.Get(id)
 		item := l.item(ex, next)
@@ -72,10 +71,9 @@ func (r Record) decide(l *log, request week.Request, w *week.Week, day, next uni
 
 // item is an exercise with its log, for the visit of a day; nothing is decided yet.
 func (l *log) item(ex exercise.Exercise, day units.Day) Decided {
-	visits := l.logged[ex.ID]
-	item := Decided{Exercise: ex.ID, Name: ex.Name, Side: body.Both, Day: day, Log: make([]progression.Visit, 0, len(visits))}
-	for _, v := range visits {
-		item.Log, item.Side = append(item.Log, v.Visit), v.Plan.Side
+	item := Decided{Exercise: ex.ID, Name: ex.Name, Side: body.Both, Day: day, Log: l.logged[ex.ID].visits}
+	if n := len(item.Log); n > 0 {
+		item.Side = item.Log[n-1].Plan.Side
 	}
 	return item
 }
@@ -83,7 +81,7 @@ func (l *log) item(ex exercise.Exercise, day units.Day) Decided {
 // left are the exercises that were done and are not asked for on a day.
 func (l *log) left(day units.Day) (list []Decided) {
 	for _, ex := range l.exercises {
-		if _, asked := l.inForce(ex.ID, day); !asked && len(l.logged[ex.ID]) > 0 {
+		if _, asked := l.inForce(ex.ID, day); !asked && len(l.logged[ex.ID].visits) > 0 {
 			item := l.item(ex, day)
 			item.Decision.Action = progression.StopExercise
 			list = append(list, item)
@@ -170,10 +168,10 @@ func (r Record) places(l *log) moves {
 		for from, to := range inRequest {
 			m[at+"/request"+from] = to
 		}
-		for k, v := range l.logged[id] {
-			v.places(m, fmt.Sprintf("%s/log/%d", at, k))
+		for k, p := range l.logged[id].parts {
+			p.places(m, fmt.Sprintf("%s/log/%d", at, k))
 		}
-		if len(l.logged[id]) == 0 {
+		if len(l.logged[id].visits) == 0 {
 			m[at+"/log/0"] = path("asked", l.asked[id][len(l.asked[id])-1].at)
 		}
 	}

@@ -81,9 +81,9 @@ func (e Entry) begun() (dose.Phase, units.Day) {
 // dropped since, too.
 func (r Record) said(l log) []rule.LoadAdvice {
 	of := map[units.Day]rule.LoadAdvice{}
-	for _, visits := range l.logged {
-		for _, v := range visits {
-			if report, err := visit.Gates(v.Visit); err == nil {
+	for _, ex := range l.logged {
+		for _, v := range ex.visits {
+			if report, err := visit.Gates(v); err == nil {
 				of[v.Day] = max(of[v.Day], report.Advice)
 			}
 		}

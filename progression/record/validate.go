@@ -220,7 +220,7 @@ func (n Noted) check() error {
 // for then.
 func (r Record) checkDone(l *log) error {
 	var bad field.Errors
-	l.done = map[turn][]int{}
+	l.done, l.days = map[turn][]int{}, map[exercise.ID]int{}
 	for i, s := range r.Done {
 		at := path("done", i)
 		if err := checkSet(s, r.Profile.Key); err != nil {
@@ -232,6 +232,9 @@ func (r Record) checkDone(l *log) error {
 			continue
 		}
 		key := turn{s.Exercise, s.Day}
+		if len(l.done[key]) == 0 {
+			l.days[s.Exercise]++
+		}
 		l.done[key] = append(l.done[key], i)
 		if _, ok := l.inForce(s.Exercise, s.Day); ok {
 			continue
@@ -249,13 +252,13 @@ func (r Record) checkDone(l *log) error {
 // what was asked for.
 func (r Record) checkLogged(l *log) error {
 	var bad field.Errors
-	l.logged = map[exercise.ID][]logged{}
+	l.logged = map[exercise.ID]logged{}
 	for _, ex := range l.exercises {
 		l.logged[ex.ID] = r.visits(l, ex.ID)
-		for _, v := range l.logged[ex.ID] {
-			if err := v.Validate(); err != nil {
+		for i, p := range l.logged[ex.ID].parts {
+			if err := l.logged[ex.ID].visits[i].Check(); err != nil {
 				places := moves{}
-				v.places(places, "/visit")
+				p.places(places, "/visit")
 				bad.Add("", places.of(field.At("/visit", err)))
 			}
 		}

@@ -100,8 +100,9 @@ type Person struct {
 func (p Person) Validate() error {
 	var bad field.Errors
 	bad.Add("/age", p.Age.Check())
-	_, err := p.Sex.MarshalText() // not given is allowed
-	bad.Add("/sex", err)
+	if p.Sex != 0 { // not given is allowed
+		bad.Add("", sexes.Check("/sex", p.Sex))
+	}
 	bad.Add("/training", p.Training.Check())
 	return bad.Err()
 }

@@ -32,7 +32,7 @@ func Because(code ReasonCode, facts ...FactID) Reason {
 // are handed over, so that it is allocated once; r itself stays as it was.
 func (r Reason) With(args ...Arg) Reason {
 	if len(r.Args) > 0 {
-		args = slices.Concat(r.Args, args)
+		args = append(slices.Clip(r.Args), args...)
 	}
 	r.Args = slices.Clip(args)
 	return r
