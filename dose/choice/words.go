@@ -91,7 +91,7 @@ var words = evidence.Words{
 		Clinician: "No task was named; tested at the start and at each review all the same.",
 	},
 	codeTested: {
-		Client:    "To see how it goes, we test you at the start and each time we look at the plan: {for}.",
+		Client:    "At the start, and each time we look at the plan, we see how this goes: {for}.",
 		Clinician: "Tested at the start and at each review: {for}.",
 	},
 	codeTest:      {Clinician: "For {for}: {test}."},

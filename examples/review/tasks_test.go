@@ -22,7 +22,7 @@ func TestTasksAtAReview(t *testing.T) {
 		t.Fatal(err)
 	}
 	for reader, want := range map[string][]string{
-		"client": {"We plan for: working", "To see how it goes, we test you at the start"},
+		"client": {"We plan for: working", "At the start, and each time we look at the plan"},
 		"file":   {"We plan for: working", "For working in the garden: 30-s chair stand"},
 	} {
 		status, got, errs := programtest.Run(run, "-for", reader, "-case", file)

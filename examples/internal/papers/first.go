@@ -49,13 +49,13 @@ func firstVisit(s *sheet, r record.Plan) {
 	}
 	var days []string
 	for _, one := range r.Week.Sessions {
-		text := fmt.Sprintf("%s, about %d minutes", page.Day(one.Day), one.Minutes)
-		if one.WarmUp > 0 {
-			text += fmt.Sprintf(", %d of them easy movement to warm up", one.WarmUp)
-		}
-		days = append(days, text)
+		days = append(days, page.Day(one.Day))
 	}
-	s.Listed("Your days", days...)
+	text := fmt.Sprintf("Each time about %d minutes", r.Week.Sessions[0].Minutes) // all are alike
+	if warmUp := r.Week.Sessions[0].WarmUp; warmUp > 0 {
+		text += fmt.Sprintf(", %d of them easy movement to warm up", warmUp)
+	}
+	s.Listed("Your days", append(days, text+".")...)
 	s.exercises(partsOf(r.Week.Sessions[0].Items))
 	s.beside(r.Week.Beside, r.Week.NotBeside)
 	s.tests(r.Tested)
