@@ -44,7 +44,6 @@ var shared = map[string]string{
 	"Seconds":          "the same unit, of a dose and of a score",
 	"Squat":            "the same movement, of an exercise and of a count of sets",
 	"Term":             "a word of a closed list, and in evidence the constructor of a value that is one",
-	"Tests":            "the same: of function, and of strength",
 	"Visit":            "progression's is the same type; simulate's holds one, with what came of it",
 	"Words":            "the type, and each package's own words",
 }
