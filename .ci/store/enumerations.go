@@ -70,7 +70,6 @@ func (s store) enumerations() error {
 		each(s, done, rota.Proofs()),
 		each(s, done, volume.Conventions()),
 		each(s, done, volume.TallyKinds()),
-		each(s, done, volume.Movements()),
 		each(s, done, progression.Actions()),
 		each(s, done, progression.Changes()),
 		each(s, done, programme.Criteria()),

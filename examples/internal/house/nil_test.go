@@ -56,7 +56,7 @@ var withPointerMethods = []reflect.Type{
 	of[rota.Proof](),
 	of[setlog.RowError](),
 	of[volume.Convention](), of[volume.Counter](),
-	of[volume.TallyKind](), of[volume.VolumeLoad](), of[volume.Movement](),
+	of[volume.TallyKind](), of[volume.VolumeLoad](),
 	of[volume.Sets](), of[volume.Tally](), of[volume.ISOWeek](),
 	of[beside.Holding](), of[beside.ItemKind](), of[beside.Trouble](),
 	of[dose.ConstraintError](), of[dose.Flag](),
