@@ -105,7 +105,6 @@ func (s store) enumerations() error {
 		each(s, done, screening.Trends()),
 		each(s, done, screening.Variants()),
 		each(s, done, function.BatteryBands()),
-		each(s, done, function.ScoreDirections()),
 		each(s, done, function.EveryShown()),
 		each(s, done, function.Hands()),
 		each(s, done, function.EveryHowDone()),

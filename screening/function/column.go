@@ -21,12 +21,6 @@ func (t Test) Value() (driver.Value, error) { return field.Value(t) }
 // Scan reads what Value returns.
 func (t *Test) Scan(src any) error { return field.Scan(src, t) }
 
-// Value returns the text of d.
-func (d ScoreDirection) Value() (driver.Value, error) { return field.Value(d) }
-
-// Scan reads what Value returns.
-func (d *ScoreDirection) Scan(src any) error { return field.Scan(src, d) }
-
 // Value returns the text of p.
 func (p Position) Value() (driver.Value, error) { return field.Value(p) }
 

@@ -159,7 +159,7 @@ func TestEveryNormAtItsBoundary(t *testing.T) {
 				if r.Validate() != nil { // counts between two whole ones
 					continue
 				}
-				want := expected(n, sign, r.Test.Direction())
+				want := expected(n, sign, r.Test.LessIsBetter())
 				if got := answer(t, r, n); got != want {
 					t.Errorf("%s: %v is %v, want %v", n.Fact, at, got, want)
 				}
@@ -209,7 +209,7 @@ func answer(t *testing.T, r function.Result, n function.Norm) function.Position 
 	return 0
 }
 
-func expected(n function.Norm, sign float64, better function.ScoreDirection) function.Position {
+func expected(n function.Norm, sign float64, less bool) function.Position {
 	var flagged bool
 	switch {
 	case strings.HasSuffix(string(n.Statistic), "_less_than"), strings.HasSuffix(string(n.Statistic), "_less_than_awgs"):
@@ -222,7 +222,7 @@ func expected(n function.Norm, sign float64, better function.ScoreDirection) fun
 		flagged = sign >= 0
 	case sign == 0:
 		return function.Equal
-	case (sign > 0) == (better == function.MoreIsBetter):
+	case (sign < 0) == less:
 		return function.Better
 	default:
 		return function.Worse

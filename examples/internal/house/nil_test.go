@@ -70,7 +70,7 @@ var withPointerMethods = []reflect.Type{
 	of[progression.Action](), of[progression.Change](),
 	of[record.Record](),
 	of[function.Amount](), of[function.BatteryBand](),
-	of[function.ScoreDirection](), of[function.Hand](), of[function.HowDone](),
+	of[function.Hand](), of[function.HowDone](),
 	of[function.StatisticKind](), of[function.Measure](), of[function.Position](),
 	of[function.Shown](), of[function.Test](), of[function.Unit](),
 	of[interview.ReplyForm](),
