@@ -108,7 +108,6 @@ func (s store) enumerations() error {
 		each(s, done, function.EveryShown()),
 		each(s, done, function.Hands()),
 		each(s, done, function.EveryHowDone()),
-		each(s, done, function.StatisticKinds()),
 		each(s, done, function.Measures()),
 		each(s, done, function.Positions()),
 		each(s, done, function.Tests()),

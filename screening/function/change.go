@@ -151,8 +151,8 @@ func (v *ChangeAnswer) measure(sex body.Sex, age body.Age) {
 			continue
 		}
 		y := Yardstick{Norm: n, Applies: n.AppliesTo(sex, age)}
-		switch n.Statistic.Kind() {
-		case Detectable:
+		switch n.Statistic.kind() {
+		case detectable:
 			y.Reached = size.millionths > n.Value.millionths
 			v.Detectable = append(v.Detectable, y)
 		case important:

@@ -9,12 +9,6 @@ import (
 // In a database these types are their texts, and "not given" is NULL. A number
 // is refused: it may mean something else in another version.
 
-// Value returns the text of k.
-func (k StatisticKind) Value() (driver.Value, error) { return field.Value(k) }
-
-// Scan reads what Value returns.
-func (k *StatisticKind) Scan(src any) error { return field.Scan(src, k) }
-
 // Value returns the text of t.
 func (t Test) Value() (driver.Value, error) { return field.Value(t) }
 

@@ -91,7 +91,7 @@ func noNorm(body string, reason evidence.Reason) NormAnswer {
 func (t table) standings(r Result, sex body.Sex, age body.Age) []NormAnswer {
 	var printed []Norm
 	for _, n := range t.norms {
-		if k := n.Statistic.Kind(); k == Figure || k == CutOff {
+		if n.Statistic.ForResults() {
 			printed = append(printed, n)
 		}
 	}
@@ -172,9 +172,9 @@ func (n Norm) standing(r Result) NormAnswer {
 func (n Norm) position(score Amount, less bool) Position {
 	figure := n.in(score.unit)
 	switch {
-	case n.Statistic.Kind() == CutOff && n.holds(score):
+	case n.Statistic.kind() == cutOff && n.holds(score):
 		return Flagged
-	case n.Statistic.Kind() == CutOff:
+	case n.Statistic.kind() == cutOff:
 		return NotFlagged
 	case score.millionths == figure:
 		return Equal

@@ -142,8 +142,7 @@ func TestLowCountsAreTheCentiles(t *testing.T) {
 func TestEveryNormAtItsBoundary(t *testing.T) {
 	step := map[function.Unit]string{function.Reps: "1", function.Points: "1", function.Seconds: "0.01", function.Kilograms: "0.1", function.MetresPerSecond: "0.01"}
 	for n := range function.Norms() {
-		kind := n.Statistic.Kind()
-		if kind != function.Figure && kind != function.CutOff {
+		if !n.Statistic.ForResults() {
 			continue
 		}
 		for r := range takers(n) {

@@ -52,7 +52,6 @@ func TestVocabularies(t *testing.T) {
 	walk(t, function.NonDominant)
 	walk(t, slices.Max(slices.Collect(function.Units())))
 	walk(t, slices.Max(slices.Collect(function.Measures())))
-	walk(t, slices.Max(slices.Collect(function.StatisticKinds())))
 	walk(t, function.Better)
 	walk(t, function.WithinLearning)
 	walk(t, slices.Max(slices.Collect(function.BatteryBands())))

@@ -71,7 +71,7 @@ var withPointerMethods = []reflect.Type{
 	of[record.Record](),
 	of[function.Amount](), of[function.BatteryBand](),
 	of[function.Hand](), of[function.HowDone](),
-	of[function.StatisticKind](), of[function.Measure](), of[function.Position](),
+	of[function.Measure](), of[function.Position](),
 	of[function.Shown](), of[function.Test](), of[function.Unit](),
 	of[interview.ReplyForm](),
 	of[screening.Answer](), of[screening.BloodPressure](), of[screening.Branch](),
