@@ -36,7 +36,7 @@ var mayImport = map[string][]string{
 	"dose/volume":    slices.Concat(ground, []string{"dose/exercise", "dose/setlog", "dose/internal/pack"}),
 	// What was printed and no estimate asks.
 	"dose/onerm/published": slices.Concat(ground, []string{"dose/onerm"}),
-	"dose/guideline":       slices.Concat(first, []string{"dose/volume"}),
+	"dose/guideline":       slices.Concat(first, []string{"dose/exercise", "dose/volume"}),
 	// Many people's logs: counted as volume counts, estimated by onerm's equations.
 	"dose/cohort": slices.Concat(ground, []string{"dose/exercise", "dose/setlog", "dose/volume", "dose/onerm", "dose/internal/pack"}),
 	// How sums of many sets are stored.
