@@ -2,13 +2,13 @@ package dose
 
 import (
 	"example.org/posology/dose/equipment"
-	"example.org/posology/dose/strength"
+	"example.org/posology/dose/internal/tested"
 )
 
 // choose takes the estimate that the dose rests on, made out for the side asked
 // for, and lists those that cannot be used. NewFrame says which it is.
 func (f *Frame) choose() {
-	mine := strength.Tests{Estimates: f.r.Estimates}
+	mine := tested.Lists{Estimates: f.r.Estimates}
 	if len(mine.Estimates) > 1 {
 		mine = mine.For(f.r.Exercise)
 	}

@@ -33,10 +33,9 @@ type Frame struct {
 // one comes a frame that gives no dose.
 //
 // It chooses the estimate among those that are of the exercise and hold, say
-// something of the day and do not contradict each other, as [strength.Tests.Usable]
-// sorts them (which looks at the weights of all sets too: package week begins with
-// it, and who hands its list on gets the same choice): the latest, and of one day
-// the one that shows less by [strength.Ability.Tested]. One-sided work takes a test of
+// something of the day and do not contradict each other (package week looks at the
+// weights of all sets too, and who hands its list on gets the same choice): the latest,
+// and of one day the one that shows less by [strength.Ability.Tested]. One-sided work takes a test of
 // both sides, or the weaker of left and right, since the stronger side does not
 // exceed the weaker; where one side alone was tested, that says nothing of the
 // other. What cannot be used is listed in the outline, unless it is the only one of

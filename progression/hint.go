@@ -106,7 +106,7 @@ func (n *now) saysRange(p *dose.Prescription) []evidence.Reason {
 		return nil
 	}
 	most, _ := rule.StepShare().Max()
-	upTo, err := rule.Plus(p.Load.Each(), most)
+	upTo, err := given.Plus(p.Load.Each(), most)
 	if err != nil {
 		return nil
 	}

@@ -78,13 +78,13 @@ func (c *chooser) test(test function.Test, t named) TaskTest {
 		if n.Measure != test.Measure() || !n.AppliesTo(who.Sex, who.Age) {
 			continue
 		}
-		switch n.Statistic.Kind() {
-		case function.Figure, function.CutOff:
+		switch {
+		case n.Statistic.ForResults():
 			if n.Statistic == "ci95_low" || n.Statistic == "ci95_high" {
 				continue // of the mean that stands beside it
 			}
 			k.Norms = append(k.Norms, n)
-		case function.Detectable:
+		case n.Statistic.ForChanges():
 			k.Changes = append(k.Changes, n)
 		}
 	}

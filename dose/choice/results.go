@@ -152,18 +152,18 @@ func changeBetween(before, after Tried, who body.Person) (function.ChangeAnswer,
 	reason := because(codeTrialOrder, after.name(), factOwnValue).With(evidence.Term("before", before.How.String()), evidence.Term("after", after.How.String()))
 	if before.How == function.Done && after.How == function.Done {
 		v.Difference = units.Must(function.NewAmount(after.Value.Number()-before.Value.Number(), after.Value.Unit())) // both lie within 1000
-		v.Direction = directionOf(v.Difference.Number(), trialRows[after.Trial].better)
+		v.Direction = directionOf(v.Difference.Number(), trialRows[after.Trial].less)
 		reason = because(codeTrialChange, after.name(), factOwnValue).With(evidence.Text("difference", v.Difference.String()))
 	}
 	v.Reasons = []evidence.Reason{reason.With(evidence.Term("direction", directionText(v.Direction)))}
 	return v, true
 }
 
-func directionOf(difference float64, better function.ScoreDirection) function.Position {
+func directionOf(difference float64, less bool) function.Position {
 	switch {
 	case difference == 0:
 		return function.Equal
-	case (difference > 0) == (better == function.MoreIsBetter):
+	case (difference < 0) == less:
 		return function.Better
 	}
 	return function.Worse

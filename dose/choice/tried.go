@@ -24,19 +24,19 @@ type Tried struct {
 // of the keyboard.
 type trialRow struct {
 	unit        function.Unit
-	better      function.ScoreDirection
+	less        bool // that less is better
 	least, most float64
 	arms        bool // the arms may help where they should not
 }
 
 var (
-	aTime = trialRow{unit: function.Seconds, better: function.LessIsBetter, least: 0.5, most: 900}
-	aLoad = trialRow{unit: function.Kilograms, better: function.MoreIsBetter, most: 100}
+	aTime = trialRow{unit: function.Seconds, less: true, least: 0.5, most: 900}
+	aLoad = trialRow{unit: function.Kilograms, most: 100}
 )
 
 var trialRows = map[TaskTrial]trialRow{
 	stairTime: aTime, floorTime: aTime, carryTen: aTime, kneeLift: aLoad,
-	loadedRise: {unit: aLoad.unit, better: aLoad.better, most: aLoad.most, arms: true},
+	loadedRise: {unit: aLoad.unit, most: aLoad.most, arms: true},
 }
 
 // Validate returns every bad field of t at once. A day is needed. A trial has no test, side,

@@ -57,11 +57,6 @@ var standard = sync.OnceValue(func() Catalogue { return units.Must(Catalogue{}.W
 // vertical pull: that takes a machine, a cable or a bar to hang from.
 func Standard() Catalogue { return standard() }
 
-func ladders() []ladder {
-	return slices.Concat(legLadders, armLadders, trunkLadders, squatLadders, hipLadders, kneeLadders, footLadders,
-		pushLadders, pullLadders, shoulderLadders, elbowLadders)
-}
-
 func exercises() []Exercise {
 	var list []Exercise
 	for _, l := range ladders() {

@@ -161,8 +161,8 @@ func Audit(w AuditedWeek, r Recommendation) (Report, error) {
 	a.perExercise()
 	a.perMuscle()
 	a.beside()
-	a.opposed(FieldPushPull, volume.Push, volume.Pull)
-	a.opposed(FieldSquatHinge, volume.Squat, volume.Hinge)
+	a.opposed(FieldPushPull, push, pull)
+	a.opposed(FieldSquatHinge, squat, hinge)
 	a.sides()
 	return Report{Week: w.Totals.Week, Kind: w.Totals.Kind, Recommendation: r.ID, SupersededBy: a.of.SupersededBy,
 		Findings: a.inOrder(), Untrained: w.Totals.Untrained()}, nil

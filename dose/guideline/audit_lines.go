@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 
+	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/volume"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -231,11 +232,11 @@ func (a *auditor) exercise(i Field, e *volume.ExerciseWeek) {
 	case FieldSets:
 		a.judge(a.line(i, of, daySets(e)))
 	case FieldReps:
-		if e.CountsReps() {
+		if e.Measure == exercise.Repetitions {
 			a.judge(a.line(i, of, real(e.Span)))
 		}
 	case FieldLoad:
-		if e.CountsReps() {
+		if e.Measure == exercise.Repetitions {
 			a.load(e)
 		}
 	case FieldReserve:
@@ -245,7 +246,7 @@ func (a *auditor) exercise(i Field, e *volume.ExerciseWeek) {
 		l.Scale = a.of.Effort.Ends
 		a.add(l, NotComparable) // a tally keeps reserves, and scales do not convert
 	case FieldRepSeconds:
-		if e.CountsReps() {
+		if e.Measure == exercise.Repetitions {
 			a.judge(a.line(i, of, meanSeconds(e)))
 		}
 	}
@@ -302,16 +303,29 @@ func (a *auditor) beside() {
 	}
 }
 
-// opposed adds the sets of two movements. No source has a ratio, so only one
-// without the other falls short.
-func (a *auditor) opposed(i Field, one, other volume.Movement) {
-	first, second := a.week.Totals.MovementSets(one), a.week.Totals.MovementSets(other)
-	a.movement(i, one, first, second)
-	a.movement(i, other, second, first)
+// A movement is one of two that are opposed, and the patterns that make it.
+type movement struct {
+	name string
+	of   func(exercise.Pattern) bool
 }
 
-func (a *auditor) movement(i Field, of volume.Movement, mine, theirs int) {
-	l := AuditLine{Item: i, Of: of.String(), Found: given(&mine), Unit: "sets a week", Population: a.of.Population, Fact: factOpposed}
+var (
+	push  = movement{"push", exercise.Pattern.Pushes}
+	pull  = movement{"pull", exercise.Pattern.Pulls}
+	squat = movement{"squat", func(p exercise.Pattern) bool { return p == exercise.Squat || p == exercise.Lunge }}
+	hinge = movement{"hinge", func(p exercise.Pattern) bool { return p == exercise.Hinge }}
+)
+
+// opposed adds the sets of two movements. No source has a ratio, so only one
+// without the other falls short.
+func (a *auditor) opposed(i Field, one, other movement) {
+	first, second := a.week.Totals.PatternSets(one.of), a.week.Totals.PatternSets(other.of)
+	a.movement(i, one.name, first, second)
+	a.movement(i, other.name, second, first)
+}
+
+func (a *auditor) movement(i Field, of string, mine, theirs int) {
+	l := AuditLine{Item: i, Of: of, Found: given(&mine), Unit: "sets a week", Population: a.of.Population, Fact: factOpposed}
 	if mine > 0 || theirs == 0 {
 		a.add(l, NotStated)
 		return

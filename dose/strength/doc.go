@@ -6,8 +6,4 @@
 // allows, at one stated [Chance]. Its form keeps the order of better and worse; its
 // widths are this module's own design. Every dose of the module for which strength is
 // known goes by it.
-//
-// [Tests] are sorted before anything rests on them: what is too old, or is likely a slip,
-// is listed as [Unused], to be asked about, and of the others one counts for each exercise
-// and side.
 package strength

@@ -51,7 +51,7 @@ func testFacts() []evidence.Fact {
 	return []evidence.Fact{
 		{ID: factTestAge, Value: fmt.Sprintf("a test of strength is used for %s at most, and none from before an event that ends it", say.Weeks(given.TestDays)),
 			Basis: evidence.Design, From: []evidence.FactID{"dose.retest"}},
-		{ID: factQueried, Value: fmt.Sprintf("tests of strength are asked about and not used with a weight that the kit does not make, where one is %v times another of the exercise, side and hold or more, and where two of one day have intervals that do not overlap", aboutTwice), Basis: evidence.Design},
+		{ID: factQueried, Value: fmt.Sprintf("tests of strength are asked about and not used with a weight that the kit does not make, where one is %v times another of the exercise, side and hold or more, and where two of one day have intervals that do not overlap", given.AboutTwice), Basis: evidence.Design},
 	}
 }
 

@@ -27,12 +27,6 @@ func (w ISOWeek) Value() (driver.Value, error) { return field.Value(w) }
 // Scan reads what Value returns.
 func (w *ISOWeek) Scan(src any) error { return field.Scan(src, w) }
 
-// Value returns the text of m.
-func (m Movement) Value() (driver.Value, error) { return field.Value(m) }
-
-// Scan reads what Value returns.
-func (m *Movement) Scan(src any) error { return field.Scan(src, m) }
-
 // Value returns the text of c.
 func (c Convention) Value() (driver.Value, error) { return field.Value(c) }
 

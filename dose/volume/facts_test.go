@@ -21,7 +21,6 @@ func TestVocabularies(t *testing.T) {
 	for i := range uint8(6) {
 		var c volume.Convention
 		var k volume.TallyKind
-		var m volume.Movement
 		for _, v := range []struct {
 			of   text
 			back interface{ UnmarshalText([]byte) error }
@@ -30,7 +29,6 @@ func TestVocabularies(t *testing.T) {
 		}{
 			{volume.Convention(i), &c, func() bool { return c == volume.Convention(i) }, 3},
 			{volume.TallyKind(i), &k, func() bool { return k == volume.TallyKind(i) }, 2},
-			{volume.Movement(i), &m, func() bool { return m == volume.Movement(i) }, 4},
 		} {
 			got, err := v.of.MarshalText()
 			if valid := i <= v.most; valid != (err == nil) || valid && (string(got) != v.of.String() || v.back.UnmarshalText(got) != nil || !v.same()) {
@@ -72,7 +70,7 @@ func TestFacts(t *testing.T) {
 	}
 }
 
-func TestMovements(t *testing.T) {
+func TestPatternSets(t *testing.T) {
 	tally := counter(t, volume.Options{}).NewTally()
 	add(t, tally, 3, set("press", body.OneEachHand, 20*units.Kilogram, 8))
 	add(t, tally, 2, set("dip-press", body.OnBar, 20*units.Kilogram, 8))
@@ -83,16 +81,17 @@ func TestMovements(t *testing.T) {
 	add(t, tally, 1, set("row", body.OneHand, 10*units.Kilogram, 8))
 	add(t, tally, 1, set("plank", body.Unloaded, 0, 8))
 	got := week(t, tally)
-	for m, want := range map[volume.Movement]int{volume.Push: 5, volume.Pull: 1, volume.Squat: 4, volume.Hinge: 0, 0: 0} {
-		if n := got.MovementSets(m); n != want {
-			t.Errorf("%v: %d sets, want %d", m, n, want)
+	squats := func(p exercise.Pattern) bool { return p == exercise.Squat }
+	for _, tt := range []struct {
+		of   func(exercise.Pattern) bool
+		want int
+	}{{exercise.Pattern.Pushes, 5}, {exercise.Pattern.Pulls, 1}, {squats, 4}, {nil, 0}} {
+		if n := got.PatternSets(tt.of); n != tt.want {
+			t.Errorf("%d sets, want %d", n, tt.want)
 		}
 	}
-	if ex(got, "plank").CountsReps() || !ex(got, "row").CountsReps() {
+	if ex(got, "plank").Measure == exercise.Repetitions || ex(got, "row").Measure != exercise.Repetitions {
 		t.Error("a plank counts repetitions, or a row does not")
-	}
-	if n := (volume.Totals{Exercises: []volume.ExerciseWeek{{Pattern: exercise.Hinge, Left: 2, Right: 2}}}).MovementSets(volume.Hinge); n == 0 {
-		t.Error("a hinge is none")
 	}
 }
 

@@ -238,3 +238,15 @@ func (t Totals) Untrained() []body.Muscle {
 	}
 	return list
 }
+
+// PatternSets returns the sets of exercises of some patterns that both sides did, such as
+// those of all pushes ([exercise.Pattern.Pushes]); none without a choice of patterns.
+func (t Totals) PatternSets(of func(exercise.Pattern) bool) int {
+	n := 0
+	for _, e := range t.Exercises {
+		if of != nil && of(e.Pattern) {
+			n += min(e.Left, e.Right)
+		}
+	}
+	return n
+}

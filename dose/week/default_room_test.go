@@ -64,7 +64,7 @@ func TestDefaultPlansByRoom(t *testing.T) {
 					if err != nil {
 						t.Fatal(err)
 					}
-					push, pull := total.Totals.MovementSets(volume.Push), total.Totals.MovementSets(volume.Pull)
+					push, pull := total.Totals.PatternSets(exercise.Pattern.Pushes), total.Totals.PatternSets(exercise.Pattern.Pulls)
 					if pull == 0 || push > pull {
 						t.Errorf("%s: %d sets of pushes, %d of pulls", name, push, pull)
 					}

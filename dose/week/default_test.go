@@ -124,7 +124,7 @@ func TestDefaultPlans(t *testing.T) {
 				if c != "none" && !slices.ContainsFunc(w.Choice.Concerns, func(f choice.Concern) bool { return f.String() == c }) {
 					t.Errorf("%s: with regard to %v", name, w.Choice.Concerns)
 				}
-				push, pull := total.Totals.MovementSets(volume.Push), total.Totals.MovementSets(volume.Pull)
+				push, pull := total.Totals.PatternSets(exercise.Pattern.Pushes), total.Totals.PatternSets(exercise.Pattern.Pulls)
 				if pull == 0 || push > pull {
 					t.Errorf("%s: %d sets of pushes, %d of pulls", name, push, pull)
 				}

@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/internal/given"
+	"example.org/posology/dose/internal/tested"
 	"example.org/posology/dose/strength"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -141,7 +142,7 @@ func (p *planner) dose(ex exercise.Exercise) (dose.Prescription, error) {
 // doseSide prescribes with the estimates of the exercise, and the set that is chosen
 // for the side, if there are any.
 func (p *planner) doseSide(ex exercise.Exercise, side body.Side) (dose.Prescription, error) {
-	mine := strength.Tests{Estimates: p.r.Estimates, Performed: p.r.Performed}.For(ex)
+	mine := tested.Lists{Estimates: p.r.Estimates, Performed: p.r.Performed}.For(ex)
 	r := dose.Request{
 		Day: p.r.Day, Screening: p.r.Screening, Exercise: ex, Side: side,
 		Goal: p.r.Goal, Phase: p.r.Phase, Technique: p.r.Technique(ex.ID), Estimates: mine.Estimates,

@@ -89,7 +89,7 @@ func TestPrescribedDose(t *testing.T) {
 		if !e.Span.Contains(item.Count) || e.Measure != item.Measure {
 			t.Errorf("%s: %v %v, want %d", e.Exercise, e.Span, e.Measure, item.Count)
 		}
-		if e.CountsReps() && e.Untimed != 0 || !item.Reserve.Countable && e.Rated != 0 || item.Reserve.Countable && e.Reserve != units.Exactly(item.Reserve.Least) {
+		if e.Measure == exercise.Repetitions && e.Untimed != 0 || !item.Reserve.Countable && e.Rated != 0 || item.Reserve.Countable && e.Reserve != units.Exactly(item.Reserve.Least) {
 			t.Errorf("%s: %d untimed, reserve %v of %d sets, want %v", e.Exercise, e.Untimed, e.Reserve, e.Rated, item.Reserve)
 		}
 		if off := float64(e.Share - item.Share); off < -1e-6 || off > 1e-6 {

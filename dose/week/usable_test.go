@@ -11,6 +11,7 @@ import (
 
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/internal/tested"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/strength"
@@ -219,7 +220,7 @@ func TestEstimateFor(t *testing.T) {
 		r.Exercises, r.Estimates = []exercise.ID{q.Exercise.ID}, tt.given
 		one := q
 		one.Side, one.Estimates = tt.side, tt.given
-		got, _ := strength.Tests{Estimates: tt.given}.Test(q.Exercise, tt.side)
+		got, _ := tested.Lists{Estimates: tt.given}.Test(q.Exercise, tt.side)
 		if (got != nil) != (tt.want != nil) || got != nil && (got.OneRM != tt.want.OneRM || got.Side != tt.side) {
 			t.Errorf("%s: %+v", tt.name, got)
 			continue
@@ -263,7 +264,7 @@ func TestTheSetOfASide(t *testing.T) {
 	r.Performed = []setlog.Set{set(5, body.Left, -2), set(4, body.Left, -1), set(6, body.Right, -1), set(9, body.Right, 1)}
 	kept, _ := r.Usable()
 	for side, want := range map[body.Side]units.Mass{body.Left: 4, body.Right: 6, body.Both: 4} {
-		if got := (strength.Tests{Performed: kept.Performed}).Set(ex, side); got == nil || got.Load != want*units.Kilogram {
+		if got := (tested.Lists{Performed: kept.Performed}).Set(ex, side); got == nil || got.Load != want*units.Kilogram {
 			t.Errorf("%v: %+v, want %d kg", side, got, want)
 		}
 	}

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/internal/given"
+	"example.org/posology/dose/internal/tested"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/strength"
@@ -249,11 +250,24 @@ func (w *Week) date(lapses units.Day) error {
 }
 
 // Usable returns r with those estimates and performed sets alone that say something of the
-// day decided on, and lists the others, as [strength.Tests.Usable] sorts them. It asks for no
-// more than [Request.Day], the screening, the kit and the two lists, which are taken to be
-// valid, and does not change them.
+// day decided on, and lists the others. It leaves out
+//
+//   - what is of after that day, of before an event that ends tests of strength,
+//     or older than twelve weeks (dose.test-age);
+//   - sets with a weight that the kit does not make, and estimates of the same
+//     day, exercise, side and hold, which may come from such a set;
+//   - all estimates of one day, exercise, side and hold of which one is 1.9 times
+//     another or more, or two have intervals that do not overlap;
+//   - estimates of different days of which one is 1.9 times the other or more;
+//   - sets of the day of such a doubtful estimate.
+//
+// The last four are asked about: a slip of per hand and total, or of kilograms
+// and pounds, is likely, and which figure is right is not known (dose.queried-tests).
+//
+// It asks for no more than [Request.Day], the screening, the kit and the two lists, which
+// are taken to be valid, and does not change them.
 func (r Request) Usable() (Request, []strength.Unused) {
-	kept, unused := strength.Tests{Estimates: r.Estimates, Performed: r.Performed}.Usable(r.Day, r.Screening.TestsFrom, r.Kit)
+	kept, unused := tested.Lists{Estimates: r.Estimates, Performed: r.Performed}.Usable(r.Day, r.Screening.TestsFrom, r.Kit)
 	r.Estimates, r.Performed = kept.Estimates, kept.Performed
 	return r, unused
 }

@@ -376,6 +376,16 @@ func renew(s *session) error {
 	})
 }
 
+// apart reports whether a day of rest comes between any two days, round the week.
+func apart(days []units.Day) bool {
+	for i, next := range append(slices.Clone(days[1:]), days[0]+aWeek) {
+		if next-days[i] < 2 {
+			return false
+		}
+	}
+	return true
+}
+
 // move takes other days, or minutes, into the plan in force: a visit that was decided for is decided again where they begin before it.
 func (s *session) move(decided error) error {
 	days, minutes, last := s.r.Days, s.r.Minutes, s.r.Entries[len(s.r.Entries)-1].Day
@@ -384,6 +394,8 @@ func (s *session) move(decided error) error {
 	switch s.changes = !slices.Equal(days, s.r.Days) || minutes != s.r.Minutes; {
 	case err != nil || !s.changes:
 		return cmp.Or(err, decided)
+	case !s.r.Brief && !apart(s.r.Days):
+		return errors.New("at least one day of rest comes between two sessions")
 	case first <= last:
 		return s.decide(func(record.Review) error { return nil })
 	case first-last < 2:

@@ -155,11 +155,8 @@ func (s *session) days(text string, needed bool) error {
 			return fmt.Errorf("%s is not in one week with %s", days[n-1], days[0])
 		case len(slices.Compact(slices.Clone(days))) < n:
 			return errors.New("a day stands there twice")
-		}
-		for i, next := range append(slices.Clone(days[1:]), days[0]+7) { // round the week
-			if !needed && !s.r.Brief && (next-days[i] < 2 || days[i]-lastVisit(*s.r) < 2) {
-				return errors.New("at least one day of rest comes between two sessions, and after the last visit")
-			}
+		case !needed && !s.r.Brief && days[0]-lastVisit(*s.r) < 2:
+			return errors.New("at least one day of rest comes after the last visit")
 		}
 		s.r.Days = days
 		return nil

@@ -70,14 +70,11 @@ func ExampleRepsBeforeJump() {
 	fmt.Println("a textbook:", step.Low, "to", step.High, err)
 	reps, why, err := rule.RepsBeforeJump(8, 0.5)
 	fmt.Printf("from 4 to 6 kg: %.0f repetitions first (%s) %v\n", reps, why.Code, err)
-	tenth, err := rule.Plus(4*units.Kilogram, 0.1)
-	fmt.Println("a tenth more:", tenth, err)
 	fmt.Println("weeks without, at most:", rule.LongestBreak()/7)
 	// Output:
 	// published: 2 % to 10 %
 	// a textbook: 1 kg to 2 kg <nil>
 	// from 4 to 6 kg: 27 repetitions first (progression.bridge) <nil>
-	// a tenth more: 4.4 kg <nil>
 	// weeks without, at most: 8
 }
 

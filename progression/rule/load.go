@@ -43,26 +43,16 @@ func OverTarget(each units.Mass, target, done int) (Ruling, error) {
 	}
 	least, _ := guidance.Min()
 	most, _ := guidance.Max()
-	low, err := Plus(each, least)
+	low, err := given.Plus(each, least)
 	if err != nil {
 		return Ruling{}, field.At("/each", err)
 	}
-	high, err := Plus(each, most)
+	high, err := given.Plus(each, most)
 	if err != nil {
 		return Ruling{}, field.At("/each", err)
 	}
 	a.Load, err = units.Between(low, high)
 	return a, err
-}
-
-// Plus returns m and the share of it on top, to the nearest nanogram: a tenth
-// is no binary number.
-func Plus(m units.Mass, share units.Fraction) (units.Mass, error) {
-	more, err := m.Scale(share, units.Nearest)
-	if err != nil {
-		return 0, err
-	}
-	return m.Add(more)
 }
 
 // TwoForTwo is a rule of the NSCA textbook: once the final set went at least two

@@ -256,7 +256,7 @@ func (c SetChange) InKit(t *equipment.Table, each units.Mass) (SetChange, error)
 // of a step both allow, if it is heavier than the present one.
 func (c SetChange) heavier(t *equipment.Table, each units.Mass) (equipment.Load, bool) {
 	most, _ := guidance.Max()
-	limit, err := Plus(each, most)
+	limit, err := given.Plus(each, most)
 	corrected, tooMuch := each.Add(c.Change)
 	if c.Rule != NameSetToSetKg || err != nil || tooMuch != nil {
 		return equipment.Load{}, false

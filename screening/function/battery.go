@@ -254,7 +254,7 @@ var limits = scoreLimits()
 func scoreLimits() map[Measure][]Norm {
 	all := map[Measure][]Norm{}
 	for n := range Norms() {
-		if k := n.Statistic.Kind(); k == scoreLimit || k == bandFloor {
+		if k := n.Statistic.kind(); k == scoreLimit || k == bandFloor {
 			all[n.Measure] = append(all[n.Measure], n)
 		}
 	}

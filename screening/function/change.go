@@ -87,7 +87,7 @@ func ChangeBetween(before, after Result, sex body.Sex, age body.Age) (ChangeAnsw
 	}
 	p := after.Test.protocol()
 	v.Difference = p.score(after.Value).minus(p.score(before.Value))
-	v.Direction = direction(v.Difference, p.better)
+	v.Direction = direction(v.Difference, p.less)
 	v.measure(sex, age)
 	v.decide(before.mayLearn(), sex, age)
 	if before.Protocol == "" || after.Protocol == "" {
@@ -96,11 +96,11 @@ func ChangeBetween(before, after Result, sex body.Sex, age body.Age) (ChangeAnsw
 	return v, nil
 }
 
-func direction(difference Amount, better ScoreDirection) Position {
+func direction(difference Amount, less bool) Position {
 	switch {
 	case difference.millionths == 0:
 		return Equal
-	case (difference.millionths > 0) == (better == MoreIsBetter):
+	case (difference.millionths < 0) == less:
 		return Better
 	}
 	return Worse
@@ -151,11 +151,11 @@ func (v *ChangeAnswer) measure(sex body.Sex, age body.Age) {
 			continue
 		}
 		y := Yardstick{Norm: n, Applies: n.AppliesTo(sex, age)}
-		switch n.Statistic.Kind() {
-		case Detectable:
+		switch n.Statistic.kind() {
+		case detectable:
 			y.Reached = size.millionths > n.Value.millionths
 			v.Detectable = append(v.Detectable, y)
-		case Important:
+		case important:
 			y.Reached = size.millionths >= n.Value.millionths
 			v.Important = append(v.Important, y)
 		}

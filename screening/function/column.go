@@ -9,23 +9,11 @@ import (
 // In a database these types are their texts, and "not given" is NULL. A number
 // is refused: it may mean something else in another version.
 
-// Value returns the text of k.
-func (k StatisticKind) Value() (driver.Value, error) { return field.Value(k) }
-
-// Scan reads what Value returns.
-func (k *StatisticKind) Scan(src any) error { return field.Scan(src, k) }
-
 // Value returns the text of t.
 func (t Test) Value() (driver.Value, error) { return field.Value(t) }
 
 // Scan reads what Value returns.
 func (t *Test) Scan(src any) error { return field.Scan(src, t) }
-
-// Value returns the text of d.
-func (d ScoreDirection) Value() (driver.Value, error) { return field.Value(d) }
-
-// Scan reads what Value returns.
-func (d *ScoreDirection) Scan(src any) error { return field.Scan(src, d) }
 
 // Value returns the text of p.
 func (p Position) Value() (driver.Value, error) { return field.Value(p) }

@@ -91,7 +91,7 @@ func noNorm(body string, reason evidence.Reason) NormAnswer {
 func (t table) standings(r Result, sex body.Sex, age body.Age) []NormAnswer {
 	var printed []Norm
 	for _, n := range t.norms {
-		if k := n.Statistic.Kind(); k == Figure || k == CutOff {
+		if n.Statistic.ForResults() {
 			printed = append(printed, n)
 		}
 	}
@@ -162,23 +162,23 @@ func (n Norm) standing(r Result) NormAnswer {
 	}
 	p := r.Test.protocol()
 	score := p.score(r.Value)
-	s.Position = n.position(score, p.better)
+	s.Position = n.position(score, p.less)
 	reason := evidence.Because(positionCodes[s.Position], n.Fact).With(
 		evidence.Term("test", r.Test.String()), score.arg("value"), evidence.Term("figure", n.Statistic.Words()), n.Value.arg("norm"), evidence.Text("body", n.Body), evidence.Term("basis", n.Basis.String()))
 	s.Reasons = append([]evidence.Reason{reason}, n.cautions()...)
 	return s
 }
 
-func (n Norm) position(score Amount, better ScoreDirection) Position {
+func (n Norm) position(score Amount, less bool) Position {
 	figure := n.in(score.unit)
 	switch {
-	case n.Statistic.Kind() == CutOff && n.holds(score):
+	case n.Statistic.kind() == cutOff && n.holds(score):
 		return Flagged
-	case n.Statistic.Kind() == CutOff:
+	case n.Statistic.kind() == cutOff:
 		return NotFlagged
 	case score.millionths == figure:
 		return Equal
-	case (score.millionths > figure) == (better == MoreIsBetter):
+	case (score.millionths < figure) == less:
 		return Better
 	}
 	return Worse

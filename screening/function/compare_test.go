@@ -144,7 +144,7 @@ func TestCompareIsMonotone(t *testing.T) {
 			return float64(rapid.IntRange(int(low.Number()+0.99), int(high.Number())).Draw(t, name))
 		}
 		a, b := draw("a"), draw("b")
-		if (a > b) == (test.Direction() == function.MoreIsBetter) {
+		if (a < b) == test.LessIsBetter() {
 			a, b = b, a
 		}
 		worse, better := answers(t, test, a, sex, age), answers(t, test, b, sex, age)

@@ -88,7 +88,7 @@ func readNorm(row map[string]string) (Norm, error) {
 	}
 	n.Ages, err = readAges(row["age_min"], row["age_max"])
 	bad.Add("/age", err)
-	if n.Statistic.Kind() == 0 {
+	if n.Statistic.kind() == 0 {
 		bad.Add("/statistic", field.Bad(row["statistic"], "a statistic of this package", field.ErrUnknown))
 	}
 	n.Value, err = ParseAmount(row["value"] + " " + row["unit"])

@@ -44,7 +44,7 @@ func TestStatisticsAreUsed(t *testing.T) {
 		used[n.Statistic] = true
 	}
 	for s, m := range statistics {
-		if want := m.kind == CutOff || m.kind == scoreLimit || m.kind == bandFloor; !used[s] || (m.bound != 0) != want {
+		if want := m.kind == cutOff || m.kind == scoreLimit || m.kind == bandFloor; !used[s] || (m.bound != 0) != want {
 			t.Errorf("%s: used %v, bound %d, kind %v", s, used[s], m.bound, m.kind)
 		}
 	}

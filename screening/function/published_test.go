@@ -142,8 +142,7 @@ func TestLowCountsAreTheCentiles(t *testing.T) {
 func TestEveryNormAtItsBoundary(t *testing.T) {
 	step := map[function.Unit]string{function.Reps: "1", function.Points: "1", function.Seconds: "0.01", function.Kilograms: "0.1", function.MetresPerSecond: "0.01"}
 	for n := range function.Norms() {
-		kind := n.Statistic.Kind()
-		if kind != function.Figure && kind != function.CutOff {
+		if !n.Statistic.ForResults() {
 			continue
 		}
 		for r := range takers(n) {
@@ -159,7 +158,7 @@ func TestEveryNormAtItsBoundary(t *testing.T) {
 				if r.Validate() != nil { // counts between two whole ones
 					continue
 				}
-				want := expected(n, sign, r.Test.Direction())
+				want := expected(n, sign, r.Test.LessIsBetter())
 				if got := answer(t, r, n); got != want {
 					t.Errorf("%s: %v is %v, want %v", n.Fact, at, got, want)
 				}
@@ -209,7 +208,7 @@ func answer(t *testing.T, r function.Result, n function.Norm) function.Position 
 	return 0
 }
 
-func expected(n function.Norm, sign float64, better function.ScoreDirection) function.Position {
+func expected(n function.Norm, sign float64, less bool) function.Position {
 	var flagged bool
 	switch {
 	case strings.HasSuffix(string(n.Statistic), "_less_than"), strings.HasSuffix(string(n.Statistic), "_less_than_awgs"):
@@ -222,7 +221,7 @@ func expected(n function.Norm, sign float64, better function.ScoreDirection) fun
 		flagged = sign >= 0
 	case sign == 0:
 		return function.Equal
-	case (sign > 0) == (better == function.MoreIsBetter):
+	case (sign < 0) == less:
 		return function.Better
 	default:
 		return function.Worse

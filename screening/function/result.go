@@ -127,7 +127,7 @@ func Best(t Test, trials ...Amount) (Amount, error) {
 			bad.Add(path, field.Bad(a, "the unit of the other trials", field.ErrConflict))
 			continue
 		}
-		if less := p.better == LessIsBetter || a.unit == Seconds && p.course != 0; (a.millionths < best.millionths) == less && a != best {
+		if less := p.less || a.unit == Seconds && p.course != 0; (a.millionths < best.millionths) == less && a != best {
 			best = a
 		}
 	}

@@ -53,35 +53,11 @@ func (t Test) MarshalText() ([]byte, error) { return testTexts.Marshal(t) }
 // UnmarshalText reads what MarshalText writes.
 func (t *Test) UnmarshalText(text []byte) error { return testTexts.Unmarshal(text, t) }
 
-// ScoreDirection says which way a score is better.
-type ScoreDirection uint8
-
-// Directions.
-const (
-	_            ScoreDirection = iota // not given
-	MoreIsBetter                       // "more is better"
-	LessIsBetter                       // "less is better"
-)
-
-var directions = field.NewVocabulary[ScoreDirection]("direction", "", "more is better", "less is better")
-
-// ScoreDirections yields every direction.
-func ScoreDirections() iter.Seq[ScoreDirection] { return directions.All() }
-
-// String returns "more is better" or "less is better".
-func (d ScoreDirection) String() string { return directions.Text(d) }
-
-// MarshalText writes what String returns.
-func (d ScoreDirection) MarshalText() ([]byte, error) { return directions.Marshal(d) }
-
-// UnmarshalText reads what MarshalText writes.
-func (d *ScoreDirection) UnmarshalText(text []byte) error { return directions.Unmarshal(text, d) }
-
 // A protocol is what is known of a test apart from its norms.
 type protocol struct {
 	measure   Measure
-	unit      Unit // of the score
-	better    ScoreDirection
+	unit      Unit          // of the score
+	less      bool          // that less is better
 	low, high float64       // plausible, in the unit of the score
 	known     evidence.Fact // how the plausible range is known
 	course    int64         // of a walk, in micrometres
@@ -94,22 +70,22 @@ type protocol struct {
 var slip = evidence.Fact{Basis: evidence.Design}
 
 var protocols = [numTests]protocol{
-	ChairStand30:     {measure: chairStands, unit: Reps, better: MoreIsBetter, high: 60, known: slip, arms: true},
-	FiveSitToStands:  {measure: fiveStandsTime, unit: Seconds, better: LessIsBetter, low: 2, high: 300, known: slip, arms: true},
-	TimedUpAndGo:     {measure: upAndGoTime, unit: Seconds, better: LessIsBetter, low: 2, high: 300, known: slip, arms: true},
-	FourStageBalance: {measure: balanceStages, unit: Seconds, better: MoreIsBetter, high: 60, known: slip},
-	Walk4m:           {measure: usualGait, unit: MetresPerSecond, better: MoreIsBetter, low: 0.02, high: 4, known: slip, course: 4_000_000, best: true},
-	Walk3m:           {measure: usualGait, unit: MetresPerSecond, better: MoreIsBetter, low: 0.02, high: 4, known: slip, course: 3_000_000, best: true},
-	Walk8ft:          {measure: usualGait, unit: MetresPerSecond, better: MoreIsBetter, low: 0.02, high: 4, known: slip, course: 2_438_400, best: true},
-	PhysicalPerformance: {measure: batteryTotal, unit: Points, better: MoreIsBetter, high: 12,
+	ChairStand30:     {measure: chairStands, unit: Reps, high: 60, known: slip, arms: true},
+	FiveSitToStands:  {measure: fiveStandsTime, unit: Seconds, less: true, low: 2, high: 300, known: slip, arms: true},
+	TimedUpAndGo:     {measure: upAndGoTime, unit: Seconds, less: true, low: 2, high: 300, known: slip, arms: true},
+	FourStageBalance: {measure: balanceStages, unit: Seconds, high: 60, known: slip},
+	Walk4m:           {measure: usualGait, unit: MetresPerSecond, low: 0.02, high: 4, known: slip, course: 4_000_000, best: true},
+	Walk3m:           {measure: usualGait, unit: MetresPerSecond, low: 0.02, high: 4, known: slip, course: 3_000_000, best: true},
+	Walk8ft:          {measure: usualGait, unit: MetresPerSecond, low: 0.02, high: 4, known: slip, course: 2_438_400, best: true},
+	PhysicalPerformance: {measure: batteryTotal, unit: Points, high: 12,
 		known: evidence.Fact{Source: "guralnik1994", Via: "reports of the battery; the place was not recorded", Basis: evidence.Secondary}},
-	Grip:      {measure: gripForce, unit: Kilograms, better: MoreIsBetter, high: 150, known: slip, hands: true, best: true},
-	ArmCurl30: {measure: armCurls, unit: Reps, better: MoreIsBetter, high: 100, known: slip},
-	SarcopeniaSelfReport: {measure: sarcopeniaTotal, unit: Points, better: LessIsBetter, high: 10,
+	Grip:      {measure: gripForce, unit: Kilograms, high: 150, known: slip, hands: true, best: true},
+	ArmCurl30: {measure: armCurls, unit: Reps, high: 100, known: slip},
+	SarcopeniaSelfReport: {measure: sarcopeniaTotal, unit: Points, less: true, high: 10,
 		known: evidence.Fact{Source: "malmstrom2013", Basis: evidence.FromMemory}},
-	FallsSelfScore: {measure: fallsTotal, unit: Points, better: LessIsBetter, high: 14,
+	FallsSelfScore: {measure: fallsTotal, unit: Points, less: true, high: 14,
 		known: evidence.Fact{Source: "cdc2019", Basis: evidence.FromMemory}},
-	FrailtyLevel: {measure: frailtyNumber, unit: Level, better: LessIsBetter, low: 1, high: 9,
+	FrailtyLevel: {measure: frailtyNumber, unit: Level, less: true, low: 1, high: 9,
 		known: evidence.Fact{Source: "rockwood2020", Via: "summaries of the scale", Basis: evidence.Secondary}},
 }
 
@@ -124,8 +100,8 @@ func (t Test) protocol() protocol {
 // Unit returns the unit that t is scored in: metres a second for walks.
 func (t Test) Unit() Unit { return t.protocol().unit }
 
-// Direction returns which way the score of t is better.
-func (t Test) Direction() ScoreDirection { return t.protocol().better }
+// LessIsBetter reports whether a lower score of t is better, as of times and risks.
+func (t Test) LessIsBetter() bool { return t.protocol().less }
 
 // Measure returns what the score of t is a measure of.
 func (t Test) Measure() Measure { return t.protocol().measure }

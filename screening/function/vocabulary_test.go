@@ -48,25 +48,23 @@ func walk[E interface {
 
 func TestVocabularies(t *testing.T) {
 	walk(t, function.FrailtyLevel)
-	walk(t, function.LessIsBetter)
 	walk(t, function.Stopped)
 	walk(t, function.NonDominant)
 	walk(t, slices.Max(slices.Collect(function.Units())))
 	walk(t, slices.Max(slices.Collect(function.Measures())))
-	walk(t, slices.Max(slices.Collect(function.StatisticKinds())))
 	walk(t, function.Better)
 	walk(t, function.WithinLearning)
 	walk(t, slices.Max(slices.Collect(function.BatteryBands())))
 }
 
-// Tests are complete: each has a unit, a direction, a measure and a range.
+// Tests are complete: each has a unit, a measure and a range.
 func TestTestsAreComplete(t *testing.T) {
 	n := 0
 	for test := range function.Tests() {
 		n++
 		low, high := test.Plausible()
-		if test.Unit() == 0 || test.Direction() == 0 || test.Measure() == 0 || low.Unit() != test.Unit() || !(low.Number() < high.Number()) {
-			t.Errorf("%v: unit %v, %v, %v, %v to %v", test, test.Unit(), test.Direction(), test.Measure(), low, high)
+		if test.Unit() == 0 || test.Measure() == 0 || low.Unit() != test.Unit() || !(low.Number() < high.Number()) {
+			t.Errorf("%v: unit %v, %v, %v to %v", test, test.Unit(), test.Measure(), low, high)
 		}
 	}
 	if n != int(function.FrailtyLevel) {

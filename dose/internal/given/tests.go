@@ -24,3 +24,8 @@ func StillSays(day, from, tested units.Day) error {
 	}
 	return field.Bad(tested, fmt.Sprintf("at most %d days before %v", TestDays, day), field.ErrConflict)
 }
+
+// AboutTwice is how many times a figure another one is from which on a slip is
+// likelier than strength: twice, for per hand and total, less 5 %; pounds for
+// kilograms make 2.2.
+const AboutTwice = 1.9

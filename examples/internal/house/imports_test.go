@@ -36,7 +36,7 @@ var mayImport = map[string][]string{
 	"dose/volume":    slices.Concat(ground, []string{"dose/exercise", "dose/setlog", "dose/internal/pack"}),
 	// What was printed and no estimate asks.
 	"dose/onerm/published": slices.Concat(ground, []string{"dose/onerm"}),
-	"dose/guideline":       slices.Concat(first, []string{"dose/volume"}),
+	"dose/guideline":       slices.Concat(first, []string{"dose/exercise", "dose/volume"}),
 	// Many people's logs: counted as volume counts, estimated by onerm's equations.
 	"dose/cohort": slices.Concat(ground, []string{"dose/exercise", "dose/setlog", "dose/volume", "dose/onerm", "dose/internal/pack"}),
 	// How sums of many sets are stored.
@@ -57,11 +57,13 @@ var mayImport = map[string][]string{
 	"dose/internal/say":   {},
 	// What the limits of a screening rule out.
 	"dose/internal/demand": slices.Concat(ground, []string{"screening", "dose/exercise"}),
-	// What is known of strength, and which tests of it count.
+	// What is known of strength, and then which tests of it count.
 	"dose/strength": slices.Concat(ground, []string{"dose/exercise", "dose/equipment", "dose/setlog", "dose/onerm", "dose/internal/given", "dose/internal/say"}),
 
-	"dose":      slices.Concat(second, []string{"dose/beside", "dose/internal/demand", "dose/internal/given", "dose/internal/say"}),
-	"dose/week": slices.Concat(second, []string{"dose", "dose/beside", "dose/internal/given", "dose/internal/say"}),
+	"dose/internal/tested": slices.Concat(ground, []string{"dose/exercise", "dose/equipment", "dose/setlog", "dose/onerm", "dose/strength", "dose/internal/given"}),
+
+	"dose":      slices.Concat(second, []string{"dose/beside", "dose/internal/demand", "dose/internal/given", "dose/internal/say", "dose/internal/tested"}),
+	"dose/week": slices.Concat(second, []string{"dose", "dose/beside", "dose/internal/given", "dose/internal/say", "dose/internal/tested"}),
 	"dose/rota": slices.Concat(second, []string{"dose", "dose/week"}),
 
 	// What engine, visit and rules all need is rule's: advice and the size of a

@@ -25,7 +25,6 @@ var shared = map[string]string{
 	"Facts":            "each package's own facts",
 	"FrailtyLevel":     "the same level of one scale, as a test and from its number",
 	"Happening":        "the same: something that happened, and the kind of its codes",
-	"Hinge":            "the same movement, of an exercise and of a count of sets",
 	"ID":               "each package's own key in records",
 	"Impact":           "the same: landing, as a demand and as work beside the sets",
 	"Kilograms":        "the same unit, of a mass and a score",
@@ -42,9 +41,7 @@ var shared = map[string]string{
 	"Request":          "what is asked, of one dose and of a week",
 	"Reserve":          "the type, and in evidence the constructor of a value that is one",
 	"Seconds":          "the same unit, of a dose and of a score",
-	"Squat":            "the same movement, of an exercise and of a count of sets",
 	"Term":             "a word of a closed list, and in evidence the constructor of a value that is one",
-	"Tests":            "the same: of function, and of strength",
 	"Visit":            "progression's is the same type; simulate's holds one, with what came of it",
 	"Words":            "the type, and each package's own words",
 }

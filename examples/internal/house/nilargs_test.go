@@ -93,6 +93,7 @@ var onNil = map[string]struct {
 		}
 		return nil
 	}},
+	"dose/volume: method (Totals) PatternSets": {false, func() error { volume.Totals{}.PatternSets(nil); return nil }},
 	"progression/rule: method (SetChange) InKit": {true, func() error {
 		change, err := rule.SetToSetKg(units.Must(units.InReserve(3)))
 		if err != nil {

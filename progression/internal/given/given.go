@@ -114,3 +114,13 @@ func Each(s setlog.Set) units.Mass {
 func Searches(p *dose.Prescription) bool {
 	return p != nil && p.Finding != nil && p.Finding.MaxSteps > 0
 }
+
+// Plus is m and the share of it on top, to the nearest nanogram: a tenth
+// is no binary number.
+func Plus(m units.Mass, share units.Fraction) (units.Mass, error) {
+	more, err := m.Scale(share, units.Nearest)
+	if err != nil {
+		return 0, err
+	}
+	return m.Add(more)
+}

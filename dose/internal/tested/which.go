@@ -1,10 +1,11 @@
-package strength
+package tested
 
 import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/internal/given"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/strength"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -27,11 +28,11 @@ func outdated(day, from, tested units.Day) (evidence.Reason, bool) {
 
 // Test returns the test of an exercise and side on which a dose rests, made out for that
 // side, nil for none: the latest, and of one day the one that shows less by
-// [Ability.Tested]. One-sided work takes a test of both sides, or the weaker of left and
+// [strength.Ability.Tested]. One-sided work takes a test of both sides, or the weaker of left and
 // right, since the stronger side does not exceed the weaker; where one side alone was
 // tested, that says nothing of the other. The reasons say so. All are taken to be usable;
 // what is of no side is passed over, and there is no test of one.
-func (t Tests) Test(ex exercise.Exercise, side body.Side) (*onerm.Estimate, []evidence.Reason) {
+func (t Lists) Test(ex exercise.Exercise, side body.Side) (*onerm.Estimate, []evidence.Reason) {
 	var latest bySide
 	if side > body.Both {
 		return nil, nil
@@ -64,7 +65,7 @@ type bySide [body.Both + 1]*onerm.Estimate
 // weaker reports whether one test shows less strength than another. It goes by what
 // doses go by: by another measure a worse test could give way to a better one.
 func weaker(e, than *onerm.Estimate) bool {
-	return Ability{}.Tested(*e).Log < Ability{}.Tested(*than).Log
+	return strength.Ability{}.Tested(*e).Log < strength.Ability{}.Tested(*than).Log
 }
 
 // ofSides chooses for one-sided work.
@@ -93,7 +94,7 @@ func ofSides(latest bySide, side body.Side) (*onerm.Estimate, []evidence.Reason)
 // Set returns the set from which looking for a load of an exercise begins, nil for none:
 // the latest that was done. For one-sided work on both sides it is the lighter of the
 // latest of each side, and none while only one side did any. All are taken to be usable.
-func (t Tests) Set(ex exercise.Exercise, side body.Side) *setlog.Set {
+func (t Lists) Set(ex exercise.Exercise, side body.Side) *setlog.Set {
 	latest := map[body.Side]setlog.Set{}
 	for _, s := range t.Performed {
 		if have, some := latest[s.Side]; s.Exercise == ex.ID && s.Hold == ex.Hold && (!some || s.Day >= have.Day) {

@@ -1,41 +1,32 @@
-package strength
+package tested
 
 import (
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/internal/given"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/dose/strength"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
 
-// Unused is a test of strength, or a set that was done, on which no dose rests,
-// and why.
-type Unused struct {
-	Exercise exercise.ID     `json:"exercise"`
-	Side     body.Side       `json:"side"`
-	Hold     body.Hold       `json:"hold"`
-	Day      units.Day       `json:"day"`
-	Load     units.Mass      `json:"load,omitzero"`   // of a set, as it was given
-	OneRM    units.Mass      `json:"one_rm,omitzero"` // of an estimate
-	Reason   evidence.Reason `json:"reason"`
-}
+// Facts that package tested states.
+const (
+	factTestAge evidence.FactID = "dose.test-age"
+	factQueried evidence.FactID = "dose.queried-tests"
+)
 
-// aboutTwice is how many times a figure another one is from which on a slip is
-// likelier than strength: twice, for per hand and total, less 5 %; pounds for
-// kilograms make 2.2.
-const aboutTwice = 1.9
-
-// Tests are tests of strength and sets that were really done, of any exercises.
-type Tests struct {
+// Lists are tests of strength and sets that were really done, of any exercises.
+type Lists struct {
 	Estimates []onerm.Estimate
 	Performed []setlog.Set
 }
 
 // For returns those of an exercise in its hold.
-func (t Tests) For(ex exercise.Exercise) Tests {
-	var mine Tests
+func (t Lists) For(ex exercise.Exercise) Lists {
+	var mine Lists
 	for _, e := range t.Estimates {
 		if isOf(ex, e.Exercise, e.Hold) {
 			mine.Estimates = append(mine.Estimates, e)
@@ -51,29 +42,17 @@ func (t Tests) For(ex exercise.Exercise) Tests {
 
 func isOf(ex exercise.Exercise, id exercise.ID, h body.Hold) bool { return id == ex.ID && h == ex.Hold }
 
-// Usable returns those that say something of the day decided on, and lists the others.
-// From is the first day whose tests say something, not given for no such day; a kit that
-// makes nothing leaves out no set. It leaves out
-//
-//   - what is of after that day, of before an event that ends tests of strength,
-//     or older than twelve weeks (dose.test-age);
-//   - sets with a weight that the kit does not make, and estimates of the same
-//     day, exercise, side and hold, which may come from such a set;
-//   - all estimates of one day, exercise, side and hold of which one is 1.9 times
-//     another or more, or two have intervals that do not overlap;
-//   - estimates of different days of which one is 1.9 times the other or more;
-//   - sets of the day of such a doubtful estimate.
-//
-// The last four are asked about: a slip of per hand and total, or of kilograms
-// and pounds, is likely, and which figure is right is not known (dose.queried-tests).
-// All are taken to be valid, and the lists are not changed.
-func (t Tests) Usable(day, from units.Day, kit equipment.Kit) (Tests, []Unused) {
+// Usable returns those that say something of the day decided on, and lists the others, as
+// the Usable of a week's request says. From is the first day whose tests say something, not
+// given for no such day; a kit that makes nothing leaves out no set. All are taken to be
+// valid, and the lists are not changed.
+func (t Lists) Usable(day, from units.Day, kit equipment.Kit) (Lists, []strength.Unused) {
 	s := sieve{day: day, from: from, kit: kit, given: t.Estimates, done: t.Performed, doubtful: map[test]evidence.Reason{}}
 	s.outdated()
 	s.notInKit()
 	s.sameDay()
 	s.otherDays()
-	return Tests{s.estimates, s.sets}, s.unused
+	return Lists{s.estimates, s.sets}, s.unused
 }
 
 // lift is what a test of strength is of, test is the lift on a day.
@@ -103,11 +82,11 @@ type sieve struct {
 	estimates []onerm.Estimate
 	sets      []setlog.Set
 	doubtful  map[test]evidence.Reason
-	unused    []Unused
+	unused    []strength.Unused
 }
 
 func (s *sieve) drop(t test, load, oneRM units.Mass, why evidence.Reason) {
-	s.unused = append(s.unused, Unused{t.exercise, t.side, t.hold, t.day, load, oneRM, why})
+	s.unused = append(s.unused, strength.Unused{Exercise: t.exercise, Side: t.side, Hold: t.hold, Day: t.day, Load: load, OneRM: oneRM, Reason: why})
 }
 
 // outdated takes what says something of the day decided on.
@@ -183,7 +162,7 @@ func (x extremes) with(e onerm.Estimate) extremes {
 	return extremes{min(x.least, e.OneRM), max(x.most, e.OneRM), max(x.highestLow, low), min(x.leastUp, up)}
 }
 
-func twice(less, more units.Mass) bool { return float64(more) >= aboutTwice*float64(less) }
+func twice(less, more units.Mass) bool { return float64(more) >= given.AboutTwice*float64(less) }
 
 // sameDay leaves out the tests of a day that disagree.
 func (s *sieve) sameDay() {

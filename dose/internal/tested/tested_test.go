@@ -1,11 +1,11 @@
-package strength_test
+package tested_test
 
 import (
 	"testing"
 
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/internal/tested"
 	"example.org/posology/dose/onerm"
-	"example.org/posology/dose/strength"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 )
@@ -16,8 +16,8 @@ func TestNoSuchSide(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	bad := strength.Tests{Estimates: []onerm.Estimate{{Exercise: row.ID, Side: 9, Hold: row.Hold, OneRM: units.Kilogram}}}
-	for _, tests := range []strength.Tests{{}, bad} {
+	bad := tested.Lists{Estimates: []onerm.Estimate{{Exercise: row.ID, Side: 9, Hold: row.Hold, OneRM: units.Kilogram}}}
+	for _, tests := range []tested.Lists{{}, bad} {
 		for _, side := range []body.Side{0, body.Both, 9} {
 			if e, why := tests.Test(row, side); e != nil || len(why) > 0 {
 				t.Errorf("%s: %+v, %v", side, e, why)
