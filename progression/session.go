@@ -35,8 +35,7 @@ func NextAll(courses []Course) ([]Decision, error) {
 	var kit equipment.Kit
 	taken := map[exercise.ID]exercise.ID{} // asked for or new, by which exercise
 	for i := range courses {
-		id := courses[i].Request.Exercise.ID
-		taken[id] = id
+		taken[courses[i].Request.Exercise.ID] = courses[i].Request.Exercise.ID
 	}
 	one := func(i int, waits waiting) Decision {
 		c := courses[i]
