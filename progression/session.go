@@ -34,9 +34,8 @@ func NextAll(courses []Course) ([]Decision, error) {
 	var rising, changing, finding []int
 	var kit equipment.Kit
 	taken := map[exercise.ID]exercise.ID{} // asked for or new, by which exercise
-	for i := range courses {
-		id := courses[i].Request.Exercise.ID
-		taken[id] = id
+	for _, c := range courses {
+		taken[c.Request.Exercise.ID] = c.Request.Exercise.ID
 	}
 	one := func(i int, waits waiting) Decision {
 		c := courses[i]
