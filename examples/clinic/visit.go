@@ -10,6 +10,7 @@ import (
 	"strings"
 
 	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/week"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
@@ -157,7 +158,7 @@ func (s *session) days(text string, needed bool) error {
 			return errors.New("a day stands there twice")
 		}
 		for i, next := range append(slices.Clone(days[1:]), days[0]+7) { // round the week
-			if !needed && !s.r.Brief && (next-days[i] < 2 || days[i]-lastVisit(*s.r) < 2) {
+			if !needed && !s.r.Brief && (next-days[i] < week.DaysBetween || days[i]-lastVisit(*s.r) < week.DaysBetween) {
 				return errors.New("at least one day of rest comes between two sessions, and after the last visit")
 			}
 		}
