@@ -54,7 +54,7 @@ func (n *now) byPain() error {
 	if n.c.Policy.Pain != rule.NamePainGate || p == nil || p.Kind != screening.OrdinaryPain || p.During == nil || p.After == nil || p.NextMorning == nil || p.WeeklyTrend == 0 {
 		return nil
 	}
-	if n.gate(visit.GatePain).Advice != rule.Keep || screening.SorenessLasts(n.seen.Visit.SorenessDays) {
+	if n.gate(visit.GatePain).Advice != rule.Keep || len(n.seen.Visit.HurtElsewhere) > 0 || screening.SorenessLasts(n.seen.Visit.SorenessDays) {
 		return nil
 	}
 	a, err := rule.PainGate(max(*p.During, *p.After), n.seen.Visit.RangeLost, screening.No) // the target has its own gate

@@ -54,10 +54,7 @@ func (n *now) easilyShows(from, to units.Mass) bool {
 // stillLooking reports whether the load goes on being looked for: it was, no
 // weight was too much, and every set left more than can be counted.
 func (n *now) stillLooking() bool {
-	if !n.bearsMore() {
-		return false
-	}
-	return n.lookedFor() && !n.seen.Tried && n.withinLimits() && n.seen.Visit.Met() && n.mayTry() > 0
+	return n.bearsMore() && n.lookedFor() && !n.seen.Tried && n.withinLimits() && n.seen.Visit.Met() && n.mayTry() > 0
 }
 
 // lookedFor reports whether the load was to be found, at the last visit or at one whose

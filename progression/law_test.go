@@ -108,6 +108,10 @@ var visitWorse = []worsening{
 		last(c).Pain = &p
 		return true
 	}},
+	{"pain in another exercise", func(_ *rapid.T, c *progression.Course) bool {
+		last(c).HurtElsewhere = []string{"dumbbell shoulder press"}
+		return true
+	}},
 	{"pain not recorded", func(_ *rapid.T, c *progression.Course) bool {
 		if *last(c).Pain.During > 2 {
 			return false

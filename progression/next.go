@@ -172,6 +172,11 @@ func (n *now) ease(d Decision, asks ask) (Decision, error) {
 
 // say asks the frame for a step and looks at the weight after it.
 func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, error) {
+	was := &n.last().Plan
+	hurt := len(n.last().HurtElsewhere) > 0 // so that nothing before a trial is gone back to either
+	if hurt && s.Load >= was.Load.Each() {
+		s.Load, s.Sets, s.Count = was.Load.Each(), min(s.Sets, was.Sets), min(s.Count, was.Count)
+	}
 	held, _ := n.counted(s.Load)
 	s.Held = min(s.Count, held)
 	p, err := n.f.Continue(s)
@@ -181,7 +186,9 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 	if err != nil {
 		return Decision{}, err
 	}
-	was := &n.last().Plan
+	if hurt && p.Reserve.Least < was.Reserve.Least {
+		p.Reserve = was.Reserve
+	}
 	asMuch := p.Load.Each() >= was.Load.Each() && p.Sets >= was.Sets && p.Count >= was.Count && p.Reserve.Least <= was.Reserve.Least
 	switch {
 	case a == HoldDose && p.Load.Each() < was.Load.Each():

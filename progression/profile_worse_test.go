@@ -310,6 +310,10 @@ var visitSpoilings = []visitSpoiling{
 		v.Pain.During = score(min(10, *v.Pain.During+float64(between(t, "more", 0, 9))))
 		return true
 	}},
+	{"pain in another exercise", func(_ *rapid.T, v *progression.Visit) bool {
+		v.HurtElsewhere = []string{"dumbbell shoulder press"}
+		return true
+	}},
 	{"pain not recorded", func(_ *rapid.T, v *progression.Visit) bool {
 		calm := v.Pain != nil && *v.Pain.During <= 2 && *v.Pain.NextMorning <= 1
 		v.Pain = nil

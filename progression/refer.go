@@ -2,7 +2,6 @@ package progression
 
 import (
 	"errors"
-	"slices"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
@@ -54,12 +53,6 @@ func (n *now) barred(d Decision, err *dose.ConstraintError) (Decision, error) {
 	return d, nil
 }
 
-// standIn puts what is no harder in place of this exercise; eased, with less
-// weight too and without a search for more.
-func (n *now) standIn(d Decision, r dose.Request, eased bool) (Decision, error) {
-	return n.stand(d, slices.Collect(n.c.catalogue().Instead(n.c.Request.Exercise.ID)), r, eased)
-}
-
 // easedRequest is that of the day, for a session that is lighter in any case.
 func (n *now) easedRequest() dose.Request {
 	r := n.c.Request
@@ -67,11 +60,11 @@ func (n *now) easedRequest() dose.Request {
 	return r
 }
 
-// stand puts the first of the exercises that can be dosed in place of this
-// one, with its first dose, and otherwise leaves the exercise out.
-func (n *now) stand(d Decision, list []exercise.Exercise, r dose.Request, eased bool) (Decision, error) {
+// standIn puts the first exercise that is no harder and can be dosed in place of this one, with
+// its first dose, eased with less weight too, and otherwise leaves the exercise out.
+func (n *now) standIn(d Decision, r dose.Request, eased bool) (Decision, error) {
 	d.Action, d.Change, d.Next = StopExercise, NoChange, nil
-	for _, ex := range list {
+	for ex := range n.c.catalogue().Instead(n.c.Request.Exercise.ID) {
 		if n.isTaken(ex.ID) {
 			continue
 		}

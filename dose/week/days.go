@@ -92,11 +92,11 @@ func spread(days []units.Day, n int) []units.Day {
 // apart reports whether the days keep two days between sessions, round the week.
 func apart(days []units.Day) bool {
 	for i := 1; i < len(days); i++ {
-		if days[i]-days[i-1] < daysBetween {
+		if days[i]-days[i-1] < DaysBetween {
 			return false
 		}
 	}
-	return len(days) < 2 || days[0]+given.Week-days[len(days)-1] >= daysBetween
+	return len(days) < 2 || days[0]+given.Week-days[len(days)-1] >= DaysBetween
 }
 
 // weekReasons say what the week was built on and what it does not hold.

@@ -35,9 +35,12 @@ const (
 // session; from memory (dose.change-between-exercises).
 const ChangeSeconds = 120
 
+// DaysBetween is how many days there are from one session to the next, at least: 48 hours
+// (dose.days-between).
+const DaysBetween = 2
+
 const (
-	daysBetween = 2 // from one session to the next: 48 hours
-	usualDays   = 3 // a week at most, unless the row asks for fewer
+	usualDays = 3 // a week at most, unless the row asks for fewer
 
 	warmUpMinutes = 5
 	reviewDays    = 14 // familiarisation: two weeks
@@ -78,7 +81,7 @@ var ownFacts = []evidence.Fact{
 		Source: "schoenfeld2019", Basis: evidence.FromMemory},
 	{ID: factSetsFirst, Basis: evidence.Design, From: []evidence.FactID{"guideline.iversen2021-time-efficient.exercises", "guideline.nsca2019-older-start.sets"},
 		Value: "where the row asks for two sets or more and nothing is learnt any more, exercises that together train " + groupNames() + " get those sets before any other exercise is added; while learning one set is enough, and with a row that names one set each exercise has one first"},
-	{ID: factGap, Value: fmt.Sprintf("at least %s days from one session to the next", say.Spelt(daysBetween)),
+	{ID: factGap, Value: fmt.Sprintf("at least %s days from one session to the next", say.Spelt(DaysBetween)),
 		Basis: evidence.Computed, From: []evidence.FactID{"guideline.acsm2011-older-start.hours_between"}},
 }
 

@@ -17,11 +17,11 @@ var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidenc
 var words = evidence.Words{
 	"dose.days-between": {
 		Client:    "Leave at least one day of rest between sessions.",
-		Clinician: fmt.Sprintf("Sessions: {days}, at least %d hours apart for the same muscles, round the week.", 24*daysBetween),
+		Clinician: fmt.Sprintf("Sessions: {days}, at least %d hours apart for the same muscles, round the week.", 24*DaysBetween),
 	},
 	"dose.days-free": {
 		Client:    "You rest from the weights on the other days that you named.",
-		Clinician: fmt.Sprintf("Days offered and left free: {days}; there are no more sessions in a week, or they would lie less than %d hours apart.", 24*daysBetween),
+		Clinician: fmt.Sprintf("Days offered and left free: {days}; there are no more sessions in a week, or they would lie less than %d hours apart.", 24*DaysBetween),
 	},
 	"dose.minutes": {Clinician: "{minutes} minutes are a warm-up of {warm-up}, the sets, the shortest rests and " + say.Minutes(ChangeSeconds) + " from one exercise to the next."},
 	"dose.familiarise": {

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"slices"
 
+	"example.org/posology/dose/week"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression/record"
 	"example.org/posology/units"
@@ -14,7 +15,7 @@ import (
 // apart reports whether a day of rest comes between any two days, round the week.
 func apart(days []units.Day) bool {
 	for i, next := range append(slices.Clone(days[1:]), days[0]+aWeek) {
-		if next-days[i] < 2 {
+		if next-days[i] < week.DaysBetween {
 			return false
 		}
 	}
@@ -33,7 +34,7 @@ func (s *session) move(decided error) error {
 		return errors.New("at least one day of rest comes between two sessions")
 	case first <= last:
 		return s.decide(func(record.Review) error { return nil })
-	case first-last < 2:
+	case first-last < week.DaysBetween:
 		return fmt.Errorf("the visit of %s was decided for: at least one day of rest comes after it", page.Day(last))
 	}
 	page.Wrap(s.said, "", fmt.Sprintf("The visit of %s stays; the new days begin after it.", page.Day(last)))

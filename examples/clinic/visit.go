@@ -10,6 +10,7 @@ import (
 	"strings"
 
 	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/week"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
@@ -155,7 +156,7 @@ func (s *session) days(text string, needed bool) error {
 			return fmt.Errorf("%s is not in one week with %s", days[n-1], days[0])
 		case len(slices.Compact(slices.Clone(days))) < n:
 			return errors.New("a day stands there twice")
-		case !needed && !s.r.Brief && days[0]-lastVisit(*s.r) < 2:
+		case !needed && !s.r.Brief && days[0]-lastVisit(*s.r) < week.DaysBetween:
 			return errors.New("at least one day of rest comes after the last visit")
 		}
 		s.r.Days = days

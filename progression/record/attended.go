@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/week"
 	"example.org/posology/progression"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
@@ -35,7 +36,8 @@ type Shortfall struct {
 const weekDays = 7 // days
 
 // attended compares the visits with the days of the plan, week by week: a visit
-// on another day of the week stands in for one that was missed.
+// on another day of the week stands in for one that was missed, and a day too soon after
+// a visit was none of the plan's, unless it is of a few minutes on each day.
 func (r Record) attended(l *log, day units.Day) (AttendanceReport, error) {
 	var a AttendanceReport
 	for _, v := range r.Visits {
@@ -77,6 +79,7 @@ func (r Record) comesLittle(l *log, day units.Day) bool {
 type period struct {
 	days  []units.Day // of its first week
 	until units.Day   // that it did not last to
+	brief bool
 }
 
 // periods are those of the plan in force and of the plans before it, by what entries
@@ -84,7 +87,7 @@ type period struct {
 // trained the last is the one that was begun.
 func (r Record) periods(until units.Day) []period {
 	var list []period
-	begin := func(days []units.Day, decided units.Day) {
+	begin := func(days []units.Day, decided units.Day, brief bool) {
 		if len(days) == 0 {
 			return
 		}
@@ -95,16 +98,16 @@ func (r Record) periods(until units.Day) []period {
 		if n := len(list); n > 0 && list[n-1].until > min(first, decided) {
 			list[n-1].until = min(first, decided)
 		}
-		list = append(list, period{days, until})
+		list = append(list, period{days, until, brief})
 	}
 	for i, e := range r.Entries {
 		again := e.Plan != nil && i+1 < len(r.Entries) && r.Entries[i+1].Plan != nil
 		if same := len(list) > 0 && slices.Equal(list[len(list)-1].days, e.Given.Days); !again && !same {
-			begin(e.Given.Days, e.Day)
+			begin(e.Given.Days, e.Day, e.Given.Brief)
 		}
 	}
 	if len(list) == 0 || !slices.Equal(list[len(list)-1].days, r.Days) {
-		begin(r.Days, until)
+		begin(r.Days, until, r.Brief)
 	}
 	return list
 }
@@ -130,7 +133,19 @@ func (p period) inWeek(start units.Day, l *log) []programme.PlannedSession {
 			spare--
 		}
 	}
-	return list
+	return slices.DeleteFunc(list, func(s programme.PlannedSession) bool {
+		return s.Missed == screening.Yes && !p.brief && l.visitedWithin(s.Day, week.DaysBetween)
+	})
+}
+
+// visitedWithin reports whether there was a visit fewer than so many days before a day.
+func (l *log) visitedWithin(day, days units.Day) bool {
+	for d := day - days + 1; d < day; d++ {
+		if l.visited[d] {
+			return true
+		}
+	}
+	return false
 }
 
 // short lists what was less at a visit than was asked for.

@@ -231,6 +231,14 @@ func (r Record) daysFrom(day units.Day) ([]units.Day, error) {
 	return slices.DeleteFunc(days, func(d units.Day) bool { return r.awayUntil(d) > 0 }), nil
 }
 
+// rested is the first day from a day on that keeps the distance from the last visit.
+func (r Record) rested(day units.Day) units.Day {
+	if n := len(r.Visits); n > 0 && !r.Brief {
+		return max(day, r.Visits[n-1].Day+week.DaysBetween)
+	}
+	return day
+}
+
 // near refuses a day that is none, or too far behind the last visit and the plan.
 func (r Record) near(day units.Day) error {
 	last := units.Day(0)

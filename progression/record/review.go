@@ -63,7 +63,8 @@ type Coming struct {
 
 // Assess looks back on a day, and decides on every exercise that is asked for:
 // for that day, if its check was made, else for the first day of the plan from
-// then on: once the sets of a day are done, ask for the day after it. The day is no more
+// then on that lies [week.DaysBetween] days after the last visit or later, unless the plan is
+// one of a few minutes on each day: once the sets of a day are done, ask for the day after it. The day is no more
 // than [dose.MostMissed] days after the last of the visits and of the days of the plan. What cannot be dosed is part of the review; bad fields are
 // [field.Errors] at the record's places.
 func (r Record) Assess(day units.Day) (Review, error) {
@@ -73,7 +74,7 @@ func (r Record) Assess(day units.Day) (Review, error) {
 	}
 	next := day
 	if check, _ := r.check(day); check == nil && day.Check() == nil && len(r.Days) > 0 {
-		days, err := r.daysFrom(day)
+		days, err := r.daysFrom(r.rested(day))
 		if err != nil {
 			return Review{}, err
 		}
@@ -92,7 +93,11 @@ func (r Record) assess(l *log, day, next units.Day) (Review, error) {
 		return Review{}, err
 	}
 	r.Exercises, r.Began = l.inForceAll(day), r.began()
-	if r.Days, err = r.daysFrom(day); err != nil {
+	from := day
+	if next > day { // else somebody came
+		from = r.rested(day)
+	}
+	if r.Days, err = r.daysFrom(from); err != nil {
 		return Review{}, err
 	}
 	first, request, err := r.plan(l, next, attended.Answer.Advice == rule.Ease)

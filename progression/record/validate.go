@@ -263,6 +263,7 @@ func (r Record) checkLogged(l *log) error {
 			}
 		}
 	}
+	l.hurtElsewhere()
 	return moves{}.of(bad.Err())
 }
 

@@ -57,6 +57,8 @@ func TestOneGateDecides(t *testing.T) {
 		{"rising", func(v *visit.Visit) { v.Pain.WeeklyTrend = screening.RisingPain }, visit.GatePain, rule.Ease, 0},
 		{"spreading", func(v *visit.Visit) { v.Pain.Kind = screening.SpreadingPain }, visit.GatePain, rule.Refer, 0},
 		{"of a kind not given", func(v *visit.Visit) { v.Pain.Kind = 0 }, visit.GatePain, rule.Keep, 10},
+		{"pain in another exercise", func(v *visit.Visit) { v.HurtElsewhere = []string{"shoulder press"} }, visit.GatePain, rule.Keep, 10},
+		{"pain above 5, and in another", func(v *visit.Visit) { v.HurtElsewhere, v.Pain.During = []string{"shoulder press"}, score(5.5) }, visit.GatePain, rule.Ease, 0},
 		{"pain not asked", func(v *visit.Visit) { v.Pain = nil }, visit.GatePain, rule.Keep, 10},
 		{"range lost", func(v *visit.Visit) { v.RangeLost = screening.Yes }, visit.GateRange, rule.Ease, 0},
 		{"range not known", func(v *visit.Visit) { v.RangeLost = 0 }, visit.GateRange, rule.Keep, 10},

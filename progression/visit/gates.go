@@ -52,9 +52,29 @@ func shown(m screening.Moment) string {
 	return strings.Join(names, "; ")
 }
 
-// pain answers by the pain model. Pain whose kind is not given may be one that
-// the model is never used for.
+// pain keeps the load at most where an exercise of the same kind of movement hurt at the
+// same visit.
 func (v *Visit) pain() GateAnswer {
+	own := v.ownPain()
+	if len(v.HurtElsewhere) == 0 || own.Advice > rule.Keep {
+		return own
+	}
+	answer := GatePain.says(rule.Keep, because("progression.hurt-in-another").With(evidence.Terms("exercise", v.HurtElsewhere...)))
+	if own.Advice == rule.Keep {
+		answer.Reasons = append(answer.Reasons, own.Reasons...)
+	}
+	return answer
+}
+
+// Hurt reports whether the exercise itself hurt so that it is eased or stopped.
+func (v *Visit) Hurt() bool {
+	v = field.OrZero(v)
+	return v.ownPain().Advice >= rule.Ease
+}
+
+// ownPain answers by the pain model. Pain whose kind is not given may be one that
+// the model is never used for.
+func (v *Visit) ownPain() GateAnswer {
 	if v.Pain == nil {
 		return GatePain.notKnown()
 	}

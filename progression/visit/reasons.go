@@ -28,6 +28,7 @@ var visitReasons = []say.Row{
 	say.That("progression.gate-passed", nil, "", "Nothing against more load from: {gate}."),
 	say.That("progression.gates", say.Rests{factGates}, "", "Events, pain, range, technique, effort, repetitions, in this order; the most cautious decides: {advice}."),
 	say.That("progression.help-now", say.Rests{factGates}, "Please call the emergency services now (112 in Europe, elsewhere the number for emergencies there) about what came up, unless a doctor has seen you since. No exercise until then.", "CALL FOR HELP NOW, unless somebody has looked since: {what}, on {day}."),
+	say.That("progression.hurt-in-another", say.Rests{factHurt, factGates}, "This stays as it was for now, since another exercise with a movement like this one hurt last time.", "Pain in another exercise of the visit with the same kind of movement: {exercise}. The dose is held."),
 	say.That("progression.see-today", say.Rests{factGates}, "Please see a doctor today about what came up. Call the emergency services at once (112 in Europe, elsewhere the number for emergencies there) if it comes again or gets worse. No exercise until somebody has looked.", "TO BE SEEN TODAY: {what}, on {day}."),
 	say.That("progression.look-first", say.Rests{factGates}, "Somebody has to look at what came up first. No exercise until then.", "TO BE LOOKED AT FIRST: {what}, on {day}."),
 	say.That("progression.one-more", say.Rests{factOneMore}, "Next time, try one more.", "Aim at {aim} next time with the same load: one more than in the weakest set."),

@@ -26,6 +26,10 @@ type Visit struct {
 	Moment    *screening.Moment `json:"moment,omitempty"`    // what showed during the sets; given and empty: nothing
 	Pain      *screening.Pain   `json:"pain,omitempty"`      // scores from 0 to 10
 	RangeLost screening.Answer  `json:"range_lost,omitzero"` // the joint moves less far than at the visit before
+	// HurtElsewhere names the other exercises of the visit, of the same kind of movement, that
+	// hurt so that they are eased or stopped ([Visit.Hurt]): nothing is made harder after it.
+	// A record fills it in; elsewhere the caller does.
+	HurtElsewhere []string `json:"hurt_elsewhere,omitempty"`
 
 	SorenessDays int              `json:"soreness_days,omitzero"` // of the muscles, after the visit, 0 to 30
 	Unwell       screening.Answer `json:"unwell,omitzero"`        // ill at the visit, without what keeps from training
@@ -69,6 +73,11 @@ func (v *Visit) Check() error {
 	}
 	if v.Pain != nil {
 		bad.Add("/pain", given.Pain(*v.Pain))
+	}
+	for i, name := range v.HurtElsewhere {
+		if name == "" {
+			bad.Add(fmt.Sprintf("/hurt_elsewhere/%d", i), field.Bad(nil, "the name of an exercise", field.ErrMissing))
+		}
 	}
 	if v.SorenessDays < 0 || v.SorenessDays > mostSoreness {
 		bad.Add("/soreness_days", field.Bad(v.SorenessDays, fmt.Sprintf("0 to %d days", mostSoreness), field.ErrOutOfRange))

@@ -3,6 +3,7 @@ package document
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 )
 
@@ -86,13 +87,7 @@ func (b Table) widths() []int {
 		sum += widths[i]
 	}
 	for ; sum > Width; sum-- {
-		widest := 0
-		for i, w := range widths {
-			if w > widths[widest] {
-				widest = i
-			}
-		}
-		widths[widest]--
+		widths[slices.Index(widths, slices.Max(widths))]--
 	}
 	return widths
 }

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
+	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
@@ -21,12 +22,7 @@ type visitLog = progression.Visit
 
 // lifts says the best set of a visit: the heaviest, and of those the longest.
 func lifts(v visitLog) string {
-	best := v.Sets[0]
-	for _, s := range v.Sets {
-		if s.Load > best.Load || s.Load == best.Load && s.Reps > best.Reps {
-			best = s
-		}
-	}
+	best := slices.MaxFunc(v.Sets, func(a, b setlog.Set) int { return cmp.Or(cmp.Compare(a.Load, b.Load), cmp.Compare(a.Reps, b.Reps)) })
 	text := fmt.Sprint(best.Reps)
 	if v.Plan.Measure != exercise.Repetitions {
 		text += " " + v.Plan.Measure.String()
@@ -163,9 +159,8 @@ func functionChanges(done []choice.Tested) []tested {
 }
 
 func scored(r function.Result) string {
-	text := r.How.String()
 	if r.How == function.Done {
-		text = r.Value.String()
+		return fmt.Sprintf("%s (%s)", r.Value, page.Day(r.Day))
 	}
-	return fmt.Sprintf("%s (%s)", text, page.Day(r.Day))
+	return fmt.Sprintf("%s (%s)", r.How, page.Day(r.Day))
 }

@@ -1,6 +1,7 @@
 package papers
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -10,6 +11,7 @@ import (
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/week"
 	"example.org/posology/examples/internal/document"
 	"example.org/posology/examples/internal/page"
@@ -77,8 +79,8 @@ type ending struct {
 	strength [][]string
 }
 
-// keeps returns what goes on alone: the dose that was done last where the next one would
-// be harder, else the next; never more sets than maintaining asks for.
+// keeps returns what goes on alone: the dose that was done last, with the weight that a search found, where
+// the next one would be harder, else the next; never a search, and never more sets than maintaining asks for.
 func keeps(r record.Review) []dose.Prescription {
 	if r.Coming == nil {
 		return nil
@@ -89,15 +91,33 @@ func keeps(r record.Review) []dose.Prescription {
 		if item.Decision.Next == nil || len(item.Log) == 0 {
 			continue
 		}
-		keep, last := *item.Decision.Next, item.Log[len(item.Log)-1].Plan
-		if item.Decision.Action == progression.Progress { // what nobody has seen yet is not for alone
-			last.Cautions, last.Rest = keep.Cautions, keep.Rest
-			keep = last
+		keep, v := *item.Decision.Next, item.Log[len(item.Log)-1]
+		if next := keep; item.Decision.Action == progression.Progress { // what nobody has seen yet is not for alone
+			keep = v.Plan
+			keep.Cautions, keep.Rest = next.Cautions, next.Rest
+			if count := lifted(v, next); keep.Finding != nil && count > 0 {
+				keep.Load, keep.Count, keep.Span, keep.Reserve, keep.Mode = next.Load, min(count, next.Count), next.Span, next.Reserve, dose.Continued
+			}
 		}
-		keep.Sets = min(keep.Sets, last.Sets, most)
+		keep.Finding, keep.Sets = nil, min(keep.Sets, v.Plan.Sets, most)
 		list = append(list, keep)
 	}
 	return list
+}
+
+// lifted is how often every set of a visit with the weight of a dose was done, 0 where some came
+// to less than its range or left less than it asks for.
+func lifted(v visitLog, p dose.Prescription) int {
+	part := v.With(v.SetsWith(func(each units.Mass) bool { return each == p.Load.Each() }))
+	left, told := part.Reserve()
+	least, _ := p.Span.Min()
+	if part.Done() == 0 || p.Measure == exercise.Repetitions && !(told && left >= p.Reserve.Least) {
+		return 0
+	}
+	if fewest := slices.MinFunc(part.Sets, func(a, b setlog.Set) int { return cmp.Compare(a.Reps, b.Reps) }).Reps; fewest >= least {
+		return fewest
+	}
+	return 0
 }
 
 // shown are the items beside lifting that go on alone: of one that would begin now nobody
@@ -218,35 +238,23 @@ func (e ending) breaks(s *sheet) {
 
 // again is what to begin with after so many weeks.
 func (e ending) again(item dose.Prescription, weeks int) string {
-	const ask = "ask us"
-	back, err := rule.ReturnAfter(weeks*7, screening.No)
-	if err != nil {
-		return ask
-	}
-	sets, err := back.Count(item.Sets)
-	if err != nil {
-		return ask
-	}
+	back, noRung := rule.ReturnAfter(weeks*7, screening.No)
+	sets, noSets := back.Count(item.Sets)
+	most, noLoad := back.Each(item.Load.Each())
+	table, noTable := e.r.Kit.Compile(item.Hold)
 	text := page.Counted(sets, "set")
-	if back.Load == 1 && back.Sets == 1 {
+	switch {
+	case noRung != nil || noSets != nil: // nothing is known to begin with
+	case back.Load == 1 && back.Sets == 1:
 		return "as before"
-	}
-	if item.Mode == dose.WithoutLoad {
+	case item.Mode == dose.WithoutLoad:
 		return text
+	case noLoad == nil && noTable == nil:
+		if load, err := table.Nearest(most, equipment.RoundingRule{}); err == nil {
+			return load.Each().Short(units.Down) + ", " + text
+		}
 	}
-	most, err := back.Each(item.Load.Each())
-	if err != nil {
-		return ask
-	}
-	table, err := e.r.Kit.Compile(item.Hold)
-	if err != nil {
-		return ask
-	}
-	load, err := table.Nearest(most, equipment.RoundingRule{})
-	if err != nil {
-		return ask
-	}
-	return load.Each().Short(units.Down) + ", " + text
+	return "ask us"
 }
 
 // tables are start, end and change for the letter.

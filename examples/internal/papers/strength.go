@@ -157,8 +157,7 @@ func (s *sheet) strength(r record.Review) {
 	if names, _ := Waiting(r); names != "" || r.Coming == nil || r.Screening.Meanwhile > screening.WithinLimits {
 		return
 	}
-	list, err := Strengths(r.Items, r.Screening.Who)
-	if err == nil && len(list) > 0 { // of what was decided on nothing is out of range
+	if list, err := Strengths(r.Items, r.Screening.Who); err == nil && len(list) > 0 { // of what was decided on nothing is out of range
 		s.Say("Your strength, by all that you lifted: " + followed(list))
 	}
 }
