@@ -267,7 +267,9 @@ func (r Record) checkLogged(l *log) error {
 }
 
 // Catalogue returns the exercises that the record is read with: the standard
-// ones, its own, and those of the bands, seats and steps of its kit.
+// ones, its own, and those of the bands, seats and steps of its kit; beside them, where one
+// that was asked for is gone, those of the kits that its entries were decided with, which no
+// kit that lacks them doses.
 func (r Record) Catalogue() (exercise.Catalogue, error) {
 	c := exercise.Standard()
 	if len(r.Own) > 0 {
@@ -276,6 +278,38 @@ func (r Record) Catalogue() (exercise.Catalogue, error) {
 			return c, field.At("/own", err)
 		}
 	}
-	c, err := r.Kit.Fit(c)
-	return c, field.At("/kit", err)
+	fit, err := r.Kit.Fit(c)
+	if err != nil {
+		return fit, field.At("/kit", err)
+	}
+	return r.withGone(c, fit), nil
+}
+
+// withGone adds what was asked for with a band, seat or step that is gone: below all that it
+// stood above, and leading to nothing harder.
+func (r Record) withGone(plain, fit exercise.Catalogue) exercise.Catalogue {
+	gone := func(a Asked) bool {
+		_, there := fit.Get(a.Exercise)
+		return !there
+	}
+	if !slices.ContainsFunc(r.Asked, gone) {
+		return fit
+	}
+	for _, kit := range r.kits(r.Kit)[1:] {
+		was, err := kit.Fit(plain)
+		if err != nil {
+			continue
+		}
+		var list []exercise.Exercise
+		for ex := range was.All() {
+			if _, there := fit.Get(ex.ID); !there {
+				ex.Harder = ""
+				list = append(list, ex)
+			}
+		}
+		if more, err := fit.With(list...); err == nil {
+			fit = more
+		}
+	}
+	return fit
 }
