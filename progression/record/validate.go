@@ -141,17 +141,26 @@ func later(day, before units.Day) error {
 	return nil
 }
 
-// treatFirst is the low of glucose that is treated and then measured again.
-const treatFirst screening.Code = "glucose_52_69_treat_first"
+// What is measured again on the same day: a low of glucose, once it is treated, and a low
+// saturation, once, after a rest.
+const (
+	treatFirst    screening.Code = "glucose_52_69_treat_first"
+	saturationLow screening.Code = "spo2_lt_89"
+)
 
 // measuredAgain reports whether a check is the one before it with a further reading of
-// glucose, where that one asks to treat a low and measure again.
+// glucose or saturation, where that one asks to measure again.
 func measuredAgain(before, c screening.Check) bool {
-	if c.GlucoseAgain.IsZero() || !slices.Contains(screening.SessionDay(before, screening.Profile{}).Reasons, treatFirst) {
-		return false
+	low := screening.SessionDay(before, screening.Profile{}).Reasons
+	glucose := !c.GlucoseAgain.IsZero() && slices.Contains(low, treatFirst)
+	saturation := c.SpO2Again > 0 && before.SpO2Again == 0 && slices.Contains(low, saturationLow)
+	if glucose {
+		before.GlucoseAgain = c.GlucoseAgain
 	}
-	c.GlucoseAgain = before.GlucoseAgain
-	return reflect.DeepEqual(before, c)
+	if saturation {
+		before.SpO2Again = c.SpO2Again
+	}
+	return (glucose || saturation) && reflect.DeepEqual(before, c)
 }
 
 func checkTest(s setlog.Set, key body.Key, c exercise.Catalogue) error {
