@@ -101,6 +101,12 @@ func TestSaturationMeasuredAgain(t *testing.T) {
 			t.Errorf("%d %%: %v", reading, err)
 		}
 	}
+	low := r
+	low.Checks, low.Entries = slices.Clone(r.Checks), nil
+	low.Checks[len(low.Checks)-1].SpO2Again = 87
+	if low.Checks = append(low.Checks, again); !errors.Is(low.Validate(), field.ErrConflict) {
+		t.Error("read a third time")
+	}
 	first = &r.Checks[len(r.Checks)-2]
 	if first.SpO2 = 89; !errors.Is(r.Validate(), field.ErrConflict) {
 		t.Error("89 % read again")
