@@ -138,6 +138,7 @@ func TestOxygenMeasuredAgain(t *testing.T) {
 	}
 	step(1, "check", "oxygen_saturation_again: low\n")
 	step(1, "check", "oxygen_saturation_again: 0\n")
+	step(1, "check", "# nothing\n")
 	if said := step(0, "check", "oxygen_saturation_again: 93 %\n"); strings.Contains(said, "below 89 %") {
 		t.Error(said)
 	}

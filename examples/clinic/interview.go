@@ -1,11 +1,11 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"maps"
 	"slices"
-	"strconv"
 	"strings"
 
 	"example.org/posology/dose/choice"
@@ -227,11 +227,8 @@ func (s *session) measureAgain(c screening.Check) (err error) {
 		})
 	}
 	if oxygen && err == nil {
-		err = s.Ask("oxygen_saturation_again", "The oxygen was low. What does the clip on the finger show after a few quiet minutes?", "per cent, such as 95", func(answer string) (err error) {
-			if c.SpO2Again, err = strconv.Atoi(strings.TrimRight(answer, " %")); err != nil || c.SpO2Again == 0 {
-				return fmt.Errorf("%q is no whole number of per cent", answer)
-			}
-			return c.Validate()
+		err = s.Ask("oxygen_saturation_again", "The oxygen was low. What does the clip on the finger show after a few quiet minutes?", "per cent, such as 95", func(answer string) error {
+			return whole(cmp.Or(strings.TrimRight(answer, " %"), "nothing"), 50, 100, &c.SpO2Again)
 		})
 	}
 	if err != nil {
