@@ -26,8 +26,7 @@ func (n *now) missed(trained units.Day) (*rule.Return, error) {
 		return &rule.Return{Anew: true, Basis: evidence.Design, Reasons: []evidence.Reason{because("progression.return-assessed").With(evidence.Days("days", days))}}, nil
 	}
 	back, err := rule.ReturnAfter(days, n.c.Absence)
-	var bad field.Errors
-	if errors.As(err, &bad) {
+	if bad, ok := errors.AsType[field.Errors](err); ok {
 		err = field.New("/absence", n.c.Absence, fmt.Sprintf("%s, since %d days have passed", bad[0].Allowed, days), bad[0].Err)
 	}
 	return &back, err
@@ -80,7 +79,12 @@ func (n *now) comeBack(s dose.Step) (fit, error) {
 	if s.Sets, err = n.back.Count(s.Sets); err != nil {
 		return fit{}, err
 	}
-	for w := s.Load; w > each && n.counts(); w = n.below(w) {
+	had := min(s.Load, n.below(s.Load+1))
+	each = min(each, n.below(each+1))
+	if had < s.Load { // which is gone: another one begins with no more than the range does
+		s.Count = min(s.Count, n.bottom())
+	}
+	for w := had; w > each && n.counts(); w = n.below(w) {
 		count := n.repsAfter(w, n.back.Load)
 		cut, err := n.back.Each(w)
 		if err != nil {
@@ -116,11 +120,9 @@ func (n *now) fewerAtEnd(s dose.Step, each units.Mass, most int) fit {
 
 // fewerForLoad keeps a weight with a count at most, and says so where it falls.
 func (n *now) fewerForLoad(s dose.Step, each units.Mass, most int) fit {
-	if s.Load = each; most >= s.Count {
-		return fit{step: s}
-	}
-	s.Count = most
-	return fit{step: s, fell: true}
+	fell := most < s.Count
+	s.Load, s.Count = each, min(s.Count, most)
+	return fit{step: s, fell: fell}
 }
 
 // repsAfter returns how many repetitions of a weight the chance allows with strength at a share:

@@ -47,10 +47,8 @@ func (n *now) fit(s dose.Step) fit {
 	if !n.counts() || !known || s.Load == from.Load && most >= s.Count {
 		return fit{step: from, few: few && s.Count >= n.leastOf(s.Load)}
 	}
-	if s.Load < from.Load {
-		s.Count = min(max(s.Count, n.leastOf(s.Load)), n.countOf(most, n.bottom()))
-	} else {
-		s.Count = max(1, most)
+	if s.Count = max(1, most); s.Load < from.Load {
+		s.Count = min(max(from.Count, n.leastOf(s.Load)), n.countOf(most, n.bottom()))
 	}
 	return fit{s, from.Load, true, few}
 }

@@ -208,12 +208,15 @@ func (a *assessment) measured() {
 	}
 }
 
-// addRead takes in what a reading met. Of pressure and pulse a first reading
+// addRead takes in what a reading met. Of pressure, pulse and saturation a first reading
 // alone is measured again before it counts for good; both are named.
 func (o *Outcome) addRead(e *entry, variant evidence.ReasonCode, follows effect, c Check) {
 	question, first, again := measuredAgain[e.code], c.BP.String(), c.BPAgain.String()
-	if question == askPulseAgain {
-		first, again = beats(c.RestingPulse), beats(c.RestingPulseAgain)
+	switch question {
+	case askPulseAgain:
+		first, again = taken(c.RestingPulse, " a minute"), taken(c.RestingPulseAgain, " a minute")
+	case askSpO2Again:
+		first, again = taken(c.SpO2, " %"), taken(c.SpO2Again, " %")
 	}
 	switch {
 	case question == "":

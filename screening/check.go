@@ -24,6 +24,7 @@ type Check struct {
 	BPAgain           *BloodPressure `json:"bp_again,omitempty"`           // after a rest; it counts in place of the first
 	RestingPulseAgain int            `json:"resting_pulse_again,omitzero"` // likewise
 	SpO2              int            `json:"spo2,omitzero"`                // oxygen saturation at rest, per cent
+	SpO2Again         int            `json:"spo2_again,omitzero"`          // after a rest; it counts in place of the first
 	Counts            *BloodCounts   `json:"blood_counts,omitempty"`
 
 	// In chronic heart failure.
@@ -55,7 +56,9 @@ func (c Check) Validate() error {
 	bad.Add("/unwell", given(answers, c.Unwell))
 	bad.Add("/events", checkEvents(c.Events, c.Day))
 	bad.Add("", checkTwice(c.BP, c.BPAgain, c.RestingPulse, c.RestingPulseAgain))
-	bad.Add("/spo2", givenWithin(c.SpO2, 50, 100, " per cent"))
+	bad.Add("/spo2", checkSaturation(c.SpO2))
+	bad.Add("/spo2", firstBeside(c.SpO2Again != 0, c.SpO2 != 0))
+	bad.Add("/spo2_again", checkSaturation(c.SpO2Again))
 	bad.Add("/blood_counts", c.Counts.check())
 	bad.Add("/weight_gain", c.Weight.check())
 	bad.Add("/hf_worsening", given(answers, c.Worsening))
@@ -63,9 +66,7 @@ func (c Check) Validate() error {
 	if c.Orthostatic != nil {
 		bad.Add("/orthostatic_drop", c.Orthostatic.check())
 	}
-	if c.Glucose.IsZero() && !c.GlucoseAgain.IsZero() {
-		bad.Add("/glucose", field.Bad(nil, "the first reading beside the second", field.ErrMissing))
-	}
+	bad.Add("/glucose", firstBeside(!c.GlucoseAgain.IsZero(), !c.Glucose.IsZero()))
 	bad.Add("/ketones", given(ketones, c.Ketones))
 	bad.Add("/insulin_or_secretagogue", given(answers, c.InsulinOrSecretagogue))
 	bad.Add("/severe_low_24h", given(answers, c.SevereLow))

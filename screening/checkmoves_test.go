@@ -146,6 +146,16 @@ var heartMoves = []checkMove{
 		c.SpO2 = max(was-1, 0)
 		return was > 0
 	}},
+	{"saturation after a rest", func(_ *rand.Rand, c *screening.Check) bool {
+		was := c.SpO2Again
+		c.SpO2Again = max(was-1, 0)
+		return was > 0
+	}},
+	{"saturation not read after a rest", func(_ *rand.Rand, c *screening.Check) bool {
+		was := c.SpO2Again
+		c.SpO2Again = 0
+		return was >= 89 && was >= c.SpO2
+	}},
 	{"weight", func(_ *rand.Rand, c *screening.Check) bool {
 		if c.Weight == nil {
 			return false

@@ -28,7 +28,7 @@ func countTable(says string) provenance {
 // moreReadings are checks beside those of readings.
 var moreReadings = []entry{
 	{code: saturationSevere, kind: Reading, meaning: "oxygen saturation below 89 %; rest and measure again", effect: askNothing.with(lighter.limits),
-		from: said("garvey2012", evidence.Published, fmt.Sprintf("below %d %%, sustained for a minute on oxygen, is severe desaturation on effort", spo2Severe)), also: []evidence.FactID{saturationFact}},
+		from: said("garvey2012", evidence.Published, fmt.Sprintf("below %d %%, sustained for a minute on oxygen, is severe desaturation on effort", spo2Severe)), also: []evidence.FactID{saturationFact, againFact}},
 	{code: saturationFloor, kind: Reading, meaning: "oxygen saturation of 89 %", effect: lighter,
 		from: said("", evidence.FromMemory, fmt.Sprintf("programmes of rehabilitation commonly keep it at or above 88 to %d %%", spo2Floor))},
 	{code: plateletsLow, kind: Reading, meaning: "platelets below 50 × 10⁹/L", from: countTable(fmt.Sprintf("platelets below %d × 10⁹/L", lowPlatelets)), effect: askNothing},

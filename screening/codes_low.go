@@ -21,6 +21,7 @@ var measuredAgain = map[Code]Code{
 	pressureAbsolute: askAgain, pressureRelative: askAgain, pressureToday: askAgain, untreatedHigh: askAgain, exertionHigh: askAgain,
 	pressureLowest: askAgain, pressureLow: askAgain, pressureLowish: askAgain,
 	pulseToday: askPulseAgain, pulseLow: askPulseAgain, pulseLowish: askPulseAgain,
+	saturationSevere: askSpO2Again, saturationFloor: askSpO2Again,
 }
 
 func jarm(says string) provenance {

@@ -24,6 +24,7 @@ const (
 	askPulseAgain Code = "resting_pulse_again"
 	askPulse      Code = "resting_pulse"
 	askSaturation Code = "oxygen_saturation"
+	askSpO2Again  Code = "oxygen_saturation_again"
 	askWeight     Code = "weight_gain"
 	askCounts     Code = "blood_counts"
 	askFalls      Code = "falls"
@@ -80,6 +81,7 @@ var writtenQuestions = []question{
 		client: "What did your last blood test show? The letter or a picture of it will do.", clinician: "Platelets and haemoglobin, latest counts."},
 	{code: askFalls, client: "Does the thought of a fall trouble you, did you have one in the last 12 months, or are you shaky on your legs?", clinician: "The screen for falls was not asked, or is not complete; from 65 everybody is asked."},
 	{code: askAgain, client: "May we measure your blood pressure again after a few quiet minutes?", clinician: "Second blood pressure after a rest; both are kept and the second counts."},
+	{code: askSpO2Again, client: "May we read your oxygen again after a few quiet minutes?", clinician: "Second oxygen saturation after a rest; both are kept and the second counts."},
 	{code: askPulseAgain, client: "May we count your pulse again after a few quiet minutes?", clinician: "Second pulse after a rest; both are kept and the second counts."},
 
 	{code: askNew, client: "Is anything new since last time: pain in the chest, faintness, breathlessness, a new pain?", clinician: "New symptoms and red flags since the last visit were not asked."},

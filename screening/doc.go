@@ -159,8 +159,8 @@
 // # Today
 //
 // [Today] ends in [Outcome.Plan]: as planned, lighter, settle first, not today
-// or help now. A pressure or pulse that would stop the day is measured again
-// after a rest; both readings are kept and the second counts. A pressure meets
+// or help now. A pressure, pulse or oxygen saturation that would stop the day is measured
+// again after a rest; both readings are kept and the second counts. A pressure meets
 // the lists too, so that it is never looser than at the screening, with the
 // clearances that are still in force ([Outcome.Clearances]). Past
 // [Outcome.ReviewBy] nobody trains until assessed again. "Settle first" is

@@ -133,6 +133,7 @@ func TestCheckValidate(t *testing.T) {
 		"/unwell":                    func(c *screening.Check) { c.Unwell = 9 },
 		"/hf_worsening":              func(c *screening.Check) { c.Worsening = 9 },
 		"/spo2":                      func(c *screening.Check) { c.SpO2 = 101 },
+		"/spo2_again":                func(c *screening.Check) { c.SpO2, c.SpO2Again = 88, 49 },
 		"/supine_pulse":              func(c *screening.Check) { c.SupinePulse = 19 },
 		"/weight_gain/days":          func(c *screening.Check) { c.Weight = &screening.WeightGain{} },
 		"/weight_gain/mass":          func(c *screening.Check) { c.Weight = &screening.WeightGain{Days: 1, Mass: 21 * units.Kilogram} },

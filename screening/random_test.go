@@ -160,6 +160,9 @@ func randomCheck(r *rand.Rand) screening.Check {
 		SpO2: one(r, []int{0, 0, 88, 89, 90, 97}), SupinePulse: one(r, []int{0, 0, 60, 99, 100}), SorenessDays: one(r, []int{0, 0, 2, 3, 4}),
 		RestingPulse: one(r, []int{0, 38, 41, 50, 60, 100, 101}),
 	}
+	if c.SpO2 > 0 && chance(r, 3) {
+		c.SpO2Again = one(r, []int{88, 89, 90, 97})
+	}
 	if chance(r, 2) {
 		c.Glucose = glucose(one(r, readable))
 		if chance(r, 3) {

@@ -24,12 +24,12 @@ func (b *BloodPressure) String() string {
 	return fmt.Sprintf("%d/%d mmHg", b.Systolic, b.Diastolic)
 }
 
-// beats prints a pulse, "" for none.
-func beats(pulse int) string {
-	if pulse == 0 {
+// taken prints a pulse or a saturation, "" for none.
+func taken(n int, unit string) string {
+	if n == 0 {
 		return ""
 	}
-	return fmt.Sprintf("%d a minute", pulse)
+	return fmt.Sprint(n, unit)
 }
 
 // Posture is the posture from which the person stood up.

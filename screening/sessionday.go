@@ -7,8 +7,8 @@ import "slices"
 // pressure on standing from lying (Freeman 2011) or sitting (Shaw 2017); glucose
 // at the start (Colberg 2016, Turner 2019); pain (Thomee 1997, Silbernagel
 // 2007); oxygen saturation (Garvey 2012) and blood counts. What was not asked or
-// measured is not counted. Of two readings of pressure or pulse, the second after
-// a rest, the second counts. Heart failure has an answer of its own: see
+// measured is not counted. Of two readings of pressure, pulse or saturation, the second
+// after a rest, the second counts. Heart failure has an answer of its own: see
 // [Rules].HeartFailure.
 //
 // Glucose of 52 to 69 mg/dL is treated and measured again (Turner 2019): a second reading
@@ -33,7 +33,7 @@ func SessionDay(c Check, p Profile) SessionDayAnswer {
 		}
 	}
 	meet(last(c.BP, c.BPAgain).stopsDay(), NotToday, pressureToday)
-	meet(lastPulse(c.RestingPulse, c.RestingPulseAgain) > dayPulse, NotToday, pulseToday)
+	meet(lastOf(c.RestingPulse, c.RestingPulseAgain) > dayPulse, NotToday, pulseToday)
 	meet(c.Febrile == Yes, NotToday, feverToday)
 	meet(p.has("decompensated_hf"), NotToday, failingToday)
 	meet(p.has("unstable_chd", "uncontrolled_arrhythmia"), NotToday, unstableToday)
@@ -44,8 +44,9 @@ func SessionDay(c Check, p Profile) SessionDayAnswer {
 	high := c.highGlucose()
 	meet(high != "", Lighter, high)
 	meet(high != "" && c.BloodKetones != nil, Lighter, ketonesLight)
-	meet(c.SpO2 > 0 && c.SpO2 < spo2Severe, NotToday, saturationSevere)
-	meet(c.SpO2 >= spo2Severe && c.SpO2 < spo2Floor, Lighter, saturationFloor)
+	spo2 := lastOf(c.SpO2, c.SpO2Again)
+	meet(spo2 > 0 && spo2 < spo2Severe, NotToday, saturationSevere)
+	meet(spo2 >= spo2Severe && spo2 < spo2Floor, Lighter, saturationFloor)
 	for _, code := range c.Counts.low() {
 		meet(true, NotToday, code)
 	}
@@ -73,7 +74,8 @@ func last(first, again *BloodPressure) *BloodPressure {
 	return first
 }
 
-func lastPulse(first, again int) int {
+// lastOf is last for a pulse or a saturation.
+func lastOf(first, again int) int {
 	if again != 0 {
 		return again
 	}

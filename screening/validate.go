@@ -50,6 +50,8 @@ func (b *BloodPressure) check() error {
 
 func checkPulse(beats int) error { return givenWithin(beats, 20, 250, " beats a minute") }
 
+func checkSaturation(percent int) error { return givenWithin(percent, 50, 100, " per cent") }
+
 // givenWithin is within for a reading where 0 means that none was taken.
 func givenWithin(v, lo, hi int, unit string) error {
 	if v == 0 {
@@ -64,15 +66,19 @@ func checkTwice(bp, again *BloodPressure, pulse, pulseAgain int) error {
 	var bad field.Errors
 	bad.Add("/bp", bp.check())
 	bad.Add("/bp_again", again.check())
-	if bp == nil && again != nil {
-		bad.Add("/bp", field.Bad(nil, "the first reading beside the second", field.ErrMissing))
-	}
+	bad.Add("/bp", firstBeside(again != nil, bp != nil))
 	bad.Add("/resting_pulse", checkPulse(pulse))
 	bad.Add("/resting_pulse_again", checkPulse(pulseAgain))
-	if pulse == 0 && pulseAgain != 0 {
-		bad.Add("/resting_pulse", field.Bad(nil, "the first reading beside the second", field.ErrMissing))
-	}
+	bad.Add("/resting_pulse", firstBeside(pulseAgain != 0, pulse != 0))
 	return bad.Err()
+}
+
+// firstBeside asks for a first reading where there is a second.
+func firstBeside(second, first bool) error {
+	if second && !first {
+		return field.Bad(nil, "the first reading beside the second", field.ErrMissing)
+	}
+	return nil
 }
 
 func (w *WeightGain) check() error {

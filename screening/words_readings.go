@@ -20,7 +20,7 @@ var readingTexts = map[Code]clientText{
 	failingToday:     {about: "your heart today", says: "Your heart needs rest and your team today; please call them."},
 	unstableToday:    {about: "your heart today", says: "Your heart is unsettled today; please see a doctor before anything else."},
 	orthostatic:      {about: "your blood pressure on standing", says: "Please stand up slowly today and keep a hand on something firm."},
-	saturationSevere: {about: "your oxygen", says: "Your oxygen is low today. Please rest, and ask your lung team before we train."},
+	saturationSevere: {about: "your oxygen", says: "Your oxygen stays low today. Please rest, and ask your lung team before we train."},
 	saturationFloor:  {about: "your oxygen", says: "Your oxygen is a touch low, so today we take it easier, with more pauses."},
 	plateletsLow:     {about: "your blood test", says: "Your blood clots less well at the moment; please ask your doctor when to train again."},
 	haemoglobinLow:   {about: "your blood test", says: "Your blood carries less oxygen at the moment; please ask your doctor when to train again."},
@@ -85,6 +85,7 @@ var againTexts = map[Code]string{
 	pressureLow:      "Your blood pressure reads low. Please rest; we will measure again.",
 	pulseLow:         "Your pulse is very slow. Please rest; we will count again.",
 	pulseToday:       "Your pulse is quick. Please rest; we will count again.",
+	saturationSevere: "Your oxygen reads low. Please rest; we will measure again.",
 }
 
 // listTexts are what a client reads of a list that was not asked.

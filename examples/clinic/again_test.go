@@ -119,3 +119,33 @@ func TestSugarMeasuredAgain(t *testing.T) {
 		t.Error(said)
 	}
 }
+
+// Oxygen that is low is read again after a rest, once, before the day is lost: the second
+// reading counts, and both are kept.
+func TestOxygenMeasuredAgain(t *testing.T) {
+	f := begun(t)
+	step := func(want int, step, lines string) string {
+		t.Helper()
+		status, out, errs := calls("", "-dir", string(f), step, "hall", "-day", "2027-01-08", "-yes", "-answers", answers(t, "# invented\n"+lines))
+		if status != want {
+			t.Fatalf("%s %q: %d, %s", step, lines, status, errs)
+		}
+		return strings.Join(strings.Fields(out+errs), " ")
+	}
+	step(0, "ask", "signs: none\nsymptoms: none\nmore_signs: none\nback_at_all: no\nblood_pressure: 130/80\nno_longer: hypertension_treated\nareas: lungs\nlungs: lung_disease\nclearance: no\ntoday: no\n")
+	if said := step(0, "check", "hurt: no\nfebrile: no\noxygen_saturation: 86 %\n"); !strings.Contains(said, "86 %: rest and measure again") {
+		t.Error(said)
+	}
+	step(1, "check", "oxygen_saturation_again: low\n")
+	step(1, "check", "oxygen_saturation_again: 0\n")
+	step(1, "check", "# nothing\n")
+	if said := step(0, "check", "oxygen_saturation_again: 93 %\n"); strings.Contains(said, "below 89 %") {
+		t.Error(said)
+	}
+	if r := recordOf(t, f); len(r.Checks) != 2 || r.Checks[0].SpO2Again != 0 || r.Checks[1].SpO2 != 86 || r.Checks[1].SpO2Again != 93 {
+		t.Fatalf("%+v", r.Checks)
+	}
+	if said := step(1, "check", "oxygen_saturation_again: 95 %\n"); !strings.Contains(said, "is kept already") {
+		t.Error(said)
+	}
+}

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"maps"
@@ -57,7 +58,7 @@ var ofTheDay = []string{
 // ofTheHour are those that are asked again on the same day, too: sugar, ketones and oxygen
 // move within hours, and count as they are right before the session; of a low the last 24
 // hours are others by then.
-var ofTheHour = []string{"glucose", "ketones", "blood_ketones", "oxygen_saturation", "severe_low_24h"}
+var ofTheHour = []string{"glucose", "ketones", "blood_ketones", "oxygen_saturation", "oxygen_saturation_again", "severe_low_24h"}
 
 // dayKey is the line of the day on which the others were answered.
 const dayKey = "day"
@@ -211,19 +212,25 @@ func check(s *session) error {
 	return s.tell(&c, s.keepInterview(talk, known.Was.Day))
 }
 
-// treatFirst is a low that is treated and then measured again.
-const treatFirst screening.Code = "glucose_52_69_treat_first"
-
-// measureAgain asks what the meter shows after a low was treated, before the session. Both
-// readings are kept.
-func (s *session) measureAgain(c screening.Check) error {
-	if !slices.Contains(screening.SessionDay(c, screening.Profile{}).Reasons, treatFirst) || lastVisit(*s.r) >= s.day {
-		return fmt.Errorf("a check of %s is kept already: a record keeps one a day, and what was found holds for that day; only sugar that is treated is measured again, with check", s.day)
+// measureAgain asks what the meter shows after a low was treated, and what the clip on the
+// finger shows after a rest, before the session. Both readings are kept.
+func (s *session) measureAgain(c screening.Check) (err error) {
+	low := screening.SessionDay(c, screening.Profile{}).Reasons
+	sugar, oxygen := slices.Contains(low, "glucose_52_69_treat_first"), slices.Contains(low, "spo2_lt_89") && c.SpO2Again == 0
+	if !sugar && !oxygen || lastVisit(*s.r) >= s.day {
+		return fmt.Errorf("a check of %s is kept already: a record keeps one a day, and what was found holds for that day; only sugar that is treated, and once oxygen that was low, are measured again, with check", s.day)
 	}
-	err := s.Ask("glucose_again", "The sugar was low. What does the meter show now, a quarter of an hour after something sweet?", `with its unit, such as "98 mg/dL" or "5.4 mmol/L"`, func(answer string) (err error) {
-		c.GlucoseAgain, err = screening.ParseGlucose(answer)
-		return err
-	})
+	if sugar {
+		err = s.Ask("glucose_again", "The sugar was low. What does the meter show now, a quarter of an hour after something sweet?", `with its unit, such as "98 mg/dL" or "5.4 mmol/L"`, func(answer string) (err error) {
+			c.GlucoseAgain, err = screening.ParseGlucose(answer)
+			return err
+		})
+	}
+	if oxygen && err == nil {
+		err = s.Ask("oxygen_saturation_again", "The oxygen was low. What does the clip on the finger show after a few quiet minutes?", "per cent, such as 95", func(answer string) error {
+			return whole(cmp.Or(strings.TrimRight(answer, " %"), "nothing"), 50, 100, &c.SpO2Again)
+		})
+	}
 	if err != nil {
 		return err
 	}

@@ -3,7 +3,6 @@ package main
 import (
 	"fmt"
 	"slices"
-	"strconv"
 	"strings"
 	"unicode"
 
@@ -106,15 +105,12 @@ func (s *session) stances(byTest int) error {
 		}
 	}
 	return s.Ask("stances_held", "How many stances of the four-stage balance test were held for ten seconds?", "0 to 4, in its order: feet together, half-tandem, heel to toe, one leg; "+stands, func(answer string) error {
-		if answer == "" {
-			return nil
+		n := -1
+		err := whole(answer, 0, 4, &n)
+		if n >= 0 {
+			s.r.Beside.Stands = &n
 		}
-		n, err := strconv.Atoi(answer)
-		if err != nil || n < 0 || n > 4 {
-			return fmt.Errorf("%q is no number from 0 to 4", answer)
-		}
-		s.r.Beside.Stands = &n
-		return nil
+		return err
 	})
 }
 

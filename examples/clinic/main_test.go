@@ -321,8 +321,8 @@ func TestSteps(t *testing.T) {
 		{"visit asked", "days: 2027-01-08 2027-01-04\n", "2027-01-04 is over"},
 		{"visit asked", "days: 2027-01-13 2027-01-06\n", "2027-01-13 is not in one week with 2027-01-06"},
 		{"visit asked", "days: 2027-01-06 2027-01-06\n", "a day stands there twice"},
-		{"visit asked", "days: 2027-01-06\nminutes: forty\n", `"forty" is no number of minutes`},
-		{"visit asked", "days: 2027-01-06\nminutes: -40\n", `"-40" is no number of minutes`},
+		{"visit asked", "days: 2027-01-06\nminutes: forty\n", `"forty" is no number from 0 to 1440`},
+		{"visit asked", "days: 2027-01-06\nminutes: -40\n", `"-40" is no number from 0 to 1440`},
 		{"visit asked", "body_mass: heavy\ndays: 2027-01-06\n", "line 1, body_mass"},
 	} {
 		before, _ := os.ReadFile(f.File("hall"))

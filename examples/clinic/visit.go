@@ -169,17 +169,20 @@ func (s *session) days(text string, needed bool) error {
 }
 
 func (s *session) minutes() error {
-	return s.Ask("minutes", "How many minutes has a session?", "a number; nothing where it is not limited, or as before", func(answer string) error {
-		if answer == "" {
-			return nil
-		}
-		n, err := strconv.Atoi(answer)
-		if err != nil || n < 0 {
-			return fmt.Errorf("%q is no number of minutes", answer)
-		}
-		s.r.Minutes = n
-		return nil
-	})
+	return s.Ask("minutes", "How many minutes has a session?", "a number; nothing where it is not limited, or as before", func(answer string) error { return whole(answer, 0, 1440, &s.r.Minutes) })
+}
+
+// whole reads a number into n; nothing leaves it.
+func whole(answer string, least, most int, n *int) error {
+	is, err := strconv.Atoi(answer)
+	switch {
+	case answer == "":
+	case err != nil || is < least || is > most:
+		return fmt.Errorf("%q is no number from %d to %d", answer, least, most)
+	default:
+		*n = is
+	}
+	return nil
 }
 
 // away asks for days away, in place of those that were told and have not begun.

@@ -73,6 +73,46 @@ func TestMeasuredAgain(t *testing.T) {
 	}
 }
 
+// A second reading of saturation stands so too, once: after two the check of the day is through.
+func TestSaturationMeasuredAgain(t *testing.T) {
+	r := read(t, review)
+	first := &r.Checks[len(r.Checks)-1]
+	first.SpO2, first.Setting = 86, screening.InClinic
+	entry, err := r.Decide(r.Review)
+	if err != nil || entry.Items[0].Decision.Next != nil {
+		t.Fatalf("at 86 %%: %v, %+v", err, entry.Items[0].Decision)
+	}
+	again := *first
+	again.SpO2Again = 93
+	r.Checks, r.Entries = append(r.Checks, again), []record.Entry{entry}
+	if entry, err = r.Decide(r.Review); err != nil || entry.Items[0].Decision.Next == nil {
+		t.Fatalf("at 93 %% after a rest: %v, %+v", err, entry.Items[0].Decision)
+	}
+	r.Entries = append(r.Entries, entry)
+	sameAnswers(t, r)
+	for _, reading := range []int{0, 93} { // nothing, and once more
+		third := again
+		third.SpO2Again = reading
+		bad := r
+		if bad.Checks = append(slices.Clone(r.Checks), third); reading == 0 {
+			bad.Checks = append(r.Checks[:len(r.Checks)-1:len(r.Checks)-1], third)
+		}
+		if err := bad.Validate(); !errors.Is(err, field.ErrConflict) {
+			t.Errorf("%d %%: %v", reading, err)
+		}
+	}
+	low := r
+	low.Checks, low.Entries = slices.Clone(r.Checks), nil
+	low.Checks[len(low.Checks)-1].SpO2Again = 87
+	if low.Checks = append(low.Checks, again); !errors.Is(low.Validate(), field.ErrConflict) {
+		t.Error("read a third time")
+	}
+	first = &r.Checks[len(r.Checks)-2]
+	if first.SpO2 = 89; !errors.Is(r.Validate(), field.ErrConflict) {
+		t.Error("89 % read again")
+	}
+}
+
 // What was asked for stays in the record when its weight is gone: with the kit that made it
 // when something was decided, and no other. What is asked for next is of the present kit,
 // and no heavier than was asked before.

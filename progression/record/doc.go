@@ -32,10 +32,10 @@
 //
 // A record says its version. Decode reads version 0, which had none and is the
 // case files of a first visit, a plan and a review, and lifts it to [Version].
-// Version 3 knew of no days away. Version 1 knew neither kettlebells, ankle weights and
-// bands nor what stands in the room: read from it, nobody asked what stands there, and all
-// is decided as it was. encoding/json writes the present one. A newer one is refused, or
-// read without what it added, as the caller chooses.
+// Version 3 knew of no days away and no second reading of saturation. Version 1 knew neither
+// kettlebells, ankle weights and bands nor what stands in the room: read from it, nobody asked
+// what stands there, and all is decided as it was. encoding/json writes the present one. A
+// newer one is refused, or read without what it added, as the caller chooses.
 //
 // # Lists only grow
 //

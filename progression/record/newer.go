@@ -17,10 +17,7 @@ func (r Record) newer(than int) error {
 		bad.Add("", r.since3())
 	}
 	if than < 4 {
-		bad.Add("/away", unknown(4, len(r.Away) > 0))
-		for i, e := range r.Entries {
-			bad.Add(path("entries", i)+"/given/away", unknown(4, len(e.Given.Away) > 0))
-		}
+		bad.Add("", r.since4())
 	}
 	return bad.Err()
 }
@@ -65,6 +62,19 @@ func (r Record) since3() error {
 	for i, e := range r.Entries {
 		bad.Add(path("entries", i)+"/given/reached", unknown(3, e.Given.Reached != screening.Unknown))
 		bad.Add(path("entries", i)+"/decided", unknown(3, e.Decided != 0))
+	}
+	return bad.Err()
+}
+
+// since4 returns what came with version 4.
+func (r Record) since4() error {
+	var bad field.Errors
+	bad.Add("/away", unknown(4, len(r.Away) > 0))
+	for i, c := range r.Checks {
+		bad.Add(path("checks", i)+"/spo2_again", unknown(4, c.SpO2Again > 0))
+	}
+	for i, e := range r.Entries {
+		bad.Add(path("entries", i)+"/given/away", unknown(4, len(e.Given.Away) > 0))
 	}
 	return bad.Err()
 }

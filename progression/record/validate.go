@@ -141,17 +141,26 @@ func later(day, before units.Day) error {
 	return nil
 }
 
-// treatFirst is the low of glucose that is treated and then measured again.
-const treatFirst screening.Code = "glucose_52_69_treat_first"
+// What is measured again on the same day: a low of glucose, once it is treated, and a low
+// saturation, once, after a rest.
+const (
+	treatFirst    screening.Code = "glucose_52_69_treat_first"
+	saturationLow screening.Code = "spo2_lt_89"
+)
 
 // measuredAgain reports whether a check is the one before it with a further reading of
-// glucose, where that one asks to treat a low and measure again.
+// glucose or saturation, where that one asks to measure again.
 func measuredAgain(before, c screening.Check) bool {
-	if c.GlucoseAgain.IsZero() || !slices.Contains(screening.SessionDay(before, screening.Profile{}).Reasons, treatFirst) {
-		return false
+	low := screening.SessionDay(before, screening.Profile{}).Reasons
+	glucose := !c.GlucoseAgain.IsZero() && slices.Contains(low, treatFirst)
+	saturation := c.SpO2Again > 0 && before.SpO2Again == 0 && slices.Contains(low, saturationLow)
+	if glucose {
+		before.GlucoseAgain = c.GlucoseAgain
 	}
-	c.GlucoseAgain = before.GlucoseAgain
-	return reflect.DeepEqual(before, c)
+	if saturation {
+		before.SpO2Again = c.SpO2Again
+	}
+	return (glucose || saturation) && reflect.DeepEqual(before, c)
 }
 
 func checkTest(s setlog.Set, key body.Key, c exercise.Catalogue) error {
@@ -268,7 +277,9 @@ func (r Record) checkLogged(l *log) error {
 }
 
 // Catalogue returns the exercises that the record is read with: the standard
-// ones, its own, and those of the bands, seats and steps of its kit.
+// ones, its own, and those of the bands, seats and steps of its kit; beside them, where one
+// that was asked for is gone, those of the kits that its entries were decided with, which no
+// kit that lacks them doses.
 func (r Record) Catalogue() (exercise.Catalogue, error) {
 	c := exercise.Standard()
 	if len(r.Own) > 0 {
@@ -277,6 +288,38 @@ func (r Record) Catalogue() (exercise.Catalogue, error) {
 			return c, field.At("/own", err)
 		}
 	}
-	c, err := r.Kit.Fit(c)
-	return c, field.At("/kit", err)
+	fit, err := r.Kit.Fit(c)
+	if err != nil {
+		return fit, field.At("/kit", err)
+	}
+	return r.withGone(c, fit), nil
+}
+
+// withGone adds what was asked for with a band, seat or step that is gone: below all that it
+// stood above, and leading to nothing harder.
+func (r Record) withGone(plain, fit exercise.Catalogue) exercise.Catalogue {
+	gone := func(a Asked) bool {
+		_, there := fit.Get(a.Exercise)
+		return !there
+	}
+	if !slices.ContainsFunc(r.Asked, gone) {
+		return fit
+	}
+	for _, kit := range r.kits(r.Kit)[1:] {
+		was, err := kit.Fit(plain)
+		if err != nil {
+			continue
+		}
+		var list []exercise.Exercise
+		for ex := range was.All() {
+			if _, there := fit.Get(ex.ID); !there {
+				ex.Harder = ""
+				list = append(list, ex)
+			}
+		}
+		if more, err := fit.With(list...); err == nil {
+			fit = more
+		}
+	}
+	return fit
 }

@@ -23,6 +23,9 @@ var daily = map[screening.Code]func(text string) *asking{
 	"oxygen_saturation": func(text string) *asking {
 		return whole("oxygen_saturation", "oxygen_saturation", text, "per cent, such as 95", saturations, func(s *state, n int) { s.check.SpO2 = n })
 	},
+	"oxygen_saturation_again": func(text string) *asking {
+		return whole("oxygen_saturation_again", "oxygen_saturation_again", text, "per cent, such as 95", saturations, func(s *state, n int) { s.check.SpO2Again = n })
+	},
 	"hf_worsening": func(text string) *asking {
 		return yesNo("hf_worsening", "hf_worsening", text, func(s *state, a screening.Answer) { s.check.Worsening = a })
 	},

@@ -158,7 +158,7 @@ func TestRecords(t *testing.T) {
 		"areas": "joints general heart lungs", "joints": "musculoskeletal_limitation rotator_cuff_repair", "rotator_cuff_repair_day": "2026-10", "general": "chemotherapy", "heart": "heart_failure", "lungs": "lung_disease",
 		"restriction": "yes", "restriction_who": "surgeon B", "restriction_region": "shoulder", "restriction_mass": "5 lb", "restriction_until": "2027-01", "restriction_note": "not above the shoulder",
 		"blood_counts": "yes", "platelets": "140", "haemoglobin": "9,8 g/dL", "blood_pressure": "164/96", "blood_pressure_again": "150/84 mmHg", "pulse": "120 bpm", "resting_pulse_again": "88",
-		"today": "yes", "hurt": "yes", "pain_kind": "ordinary", "pain_during": "6", "pain_after": "2,5", "pain_settled": "yes", "pain_trend": "rising", "oxygen_saturation": "91 %", "hf_worsening": "no",
+		"today": "yes", "hurt": "yes", "pain_kind": "ordinary", "pain_during": "6", "pain_after": "2,5", "pain_settled": "yes", "pain_trend": "rising", "oxygen_saturation": "86 %", "oxygen_saturation_again": "91 %", "hf_worsening": "no",
 	}))
 	p, c := i.Profile(), i.Check()
 	r := p.Restrictions[0]
@@ -171,7 +171,7 @@ func TestRecords(t *testing.T) {
 	if c.Pain == nil || c.Pain.Kind != screening.OrdinaryPain || *c.Pain.During != 6 || *c.Pain.After != 2.5 || c.Pain.SettledNextMorning != screening.Yes || c.Pain.WeeklyTrend != screening.RisingPain {
 		t.Errorf("%+v", c.Pain)
 	}
-	if c.SpO2 != 91 || c.Worsening != screening.No || c.BPAgain == nil || c.RestingPulse != 120 || c.RestingPulseAgain != 88 {
+	if c.SpO2 != 86 || c.SpO2Again != 91 || c.Worsening != screening.No || c.BPAgain == nil || c.RestingPulse != 120 || c.RestingPulseAgain != 88 {
 		t.Errorf("%+v", c)
 	}
 	i, _ = walk(t, well(map[string]string{"diseases": "diabetes_t1", "insulin_or_secretagogue": "yes", "restriction_mass": "none", "today": "yes", "glucose": "16.0 mmol/L", "ketones": "small", "severe_low_24h": "yes"}))

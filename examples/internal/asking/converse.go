@@ -97,7 +97,7 @@ func usual(talk interview.Interview, q interview.FormQuestion, before map[string
 }
 
 // second are readings that were taken again after a rest, by the key of the first.
-var second = map[string]string{"blood_pressure": "blood_pressure_again", "pulse": "resting_pulse_again"}
+var second = map[string]string{"blood_pressure": "blood_pressure_again", "pulse": "resting_pulse_again", "oxygen_saturation": "oxygen_saturation_again"}
 
 // forget drops the second reading of before where the first is another now: it was taken
 // beside that one, and counts in its place.

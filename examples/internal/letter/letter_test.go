@@ -109,13 +109,13 @@ func TestLetterBringsWhatItHas(t *testing.T) {
 	p.Restrictions = []screening.Restriction{{Author: "Surgeon B", Day: day - 20, Side: body.Right, Region: body.Shoulder, MaxMass: &mass}}
 	p.Events = []screening.Event{{Code: "total_hip_replacement", Day: day - 400, Side: body.Left}}
 	c := &screening.Check{Day: day + 14, New: screening.AskedFor("sudden_back_pain_or_height_loss"), Setting: screening.InClinic, Febrile: screening.No,
-		BP: &screening.BloodPressure{Systolic: 151, Diastolic: 88}, Glucose: units.Must(screening.ParseGlucose("4.6 mmol/L")), InsulinOrSecretagogue: screening.No}
+		SpO2: 86, SpO2Again: 91, BP: &screening.BloodPressure{Systolic: 151, Diastolic: 88}, Glucose: units.Must(screening.ParseGlucose("4.6 mmol/L")), InsulinOrSecretagogue: screening.No}
 	got := written(t, p, c)
 	if month := "Hip replacement, left side, in October 2025."; !strings.Contains(letterWith(t, p, screening.Event{Code: "total_hip_replacement", Day: units.Must(units.ParseDay("2025-10-31")), Side: body.Left}), month) {
 		t.Errorf("a month that was told for the last of its days: no %q", month)
 	}
 	for _, want := range []string{
-		"128/78 mmHg", "66 a minute", "151/88 mmHg", "glucose 4.6 mmol/L", "medicines: no list", "Wednesday 9 December 2026",
+		"128/78 mmHg", "66 a minute", "151/88 mmHg", "oxygen saturation 86 %; after a rest 91 %", "glucose 4.6 mmol/L", "medicines: no list", "Wednesday 9 December 2026",
 		"Hip replacement, left side, on Tuesday 21 October 2025", "Surgeon B, Thursday 5 November 2026, until further notice: shoulder, right: at most 1 kg in a hand",
 		"in their own words: “get out of my chair”",
 	} {

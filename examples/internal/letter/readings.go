@@ -63,6 +63,7 @@ func today(c screening.Check) parts {
 	p.add(c.Orthostatic != nil, "on standing up (from %s) %s", value(c.Orthostatic).From, fall(c.Orthostatic))
 	p.add(c.SupinePulse > 0, "pulse lying at rest %d a minute", c.SupinePulse)
 	p.add(c.SpO2 > 0, "oxygen saturation %d %%", c.SpO2)
+	p.add(c.SpO2Again > 0, "after a rest %d %%", c.SpO2Again)
 	p.add(!c.Glucose.IsZero(), "glucose %s", c.Glucose)
 	p.add(!c.GlucoseAgain.IsZero(), "then, after sugar, %s", c.GlucoseAgain)
 	p.add(c.Ketones != 0, "ketones %s", c.Ketones)
