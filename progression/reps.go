@@ -162,7 +162,10 @@ func (n *now) nearest(more int) int {
 	least := math.MaxInt
 	switch {
 	case n.out.Reserve.Least > n.last().Plan.Reserve.Least:
-		more = 0 // no more than was shown where more is to be left
+		more = 0 // no more than was shown where more is to be left, and where nothing was than was asked
+		if plan := &n.last().Plan; n.counts() && len(n.seen.Visit.Sets) == 0 {
+			least = history.Leaves(plan.Count, plan.Reserve.Least, n.out.Reserve.Least)
+		}
 	case n.c.Request.Exercise.MovesBody || !n.strength.Known():
 		more = 1 // nothing else is known
 	}
