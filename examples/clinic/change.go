@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"reflect"
 	"slices"
-	"strings"
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
@@ -47,10 +46,7 @@ func change(s *session) error {
 	switch {
 	case err != nil:
 		return err
-	case len(s.ends) == 0 && begins == "" && !changed(before, s.r.Given) && before.Minutes == s.r.Minutes:
-		fmt.Fprintln(s.said, "Nothing was changed.")
-		return nil
-	case len(s.ends) == 0 && begins == "" && !changed(before, s.r.Given): // of which no next visit knows
+	case len(s.ends) == 0 && begins == "" && !changed(before, s.r.Given): // minutes at most, of which no next visit knows
 		return s.keep()
 	}
 	s.changes = true
@@ -68,7 +64,7 @@ func change(s *session) error {
 
 // changeUnbegun keeps what was changed before anybody has trained: the plan is made anew.
 func (s *session) changeUnbegun(before record.Given) error {
-	if err := s.exercises(); err != nil {
+	if err := s.exercises("Which exercises are wanted by name now? Nothing: as before.", `their names with commas between them, or "none": they are chosen for the task`); err != nil {
 		return err
 	}
 	if !reflect.DeepEqual(before, s.r.Given) {
@@ -92,15 +88,11 @@ func (s *session) goal() error {
 
 // wished asks for an exercise that begins.
 func (s *session) wished() (id exercise.ID, err error) {
-	catalogue, err := s.r.Catalogue()
-	if err != nil {
-		return "", err
-	}
 	err = s.Ask("begins", "Which exercise begins, if any?", "its name, or nothing", func(answer string) error {
-		if answer = strings.TrimSpace(answer); answer == "" {
+		if answer == "" {
 			return nil
 		}
-		ex, err := catalogue.Lookup(answer)
+		ex, err := s.lookUp(answer)
 		if err != nil {
 			return err
 		}

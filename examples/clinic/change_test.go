@@ -1,6 +1,7 @@
 package main
 
 import (
+	"reflect"
 	"slices"
 	"strings"
 	"testing"
@@ -18,7 +19,7 @@ func TestChange(t *testing.T) {
 	base.step(0, "2027-01-05", "log", "goblet-squat: all@9\none-arm-dumbbell-row: all@9\npain: no\n")
 	base.step(0, "2027-01-06", "review", "new: none\n")
 	was := recordOf(t, base.folder)
-	if said := base.step(0, "2027-01-07", "change", ""); !strings.Contains(said, "Nothing was changed.") {
+	if said := base.step(0, "2027-01-07", "change", ""); !strings.Contains(said, "Nothing is to be written.") {
 		t.Error(said)
 	}
 
@@ -58,6 +59,25 @@ func TestChange(t *testing.T) {
 		w := copied(t, base.folder)
 		if said := w.step(1, "2027-01-07", "change", lines); !strings.Contains(said, want) {
 			t.Errorf("%s: %s", lines, said)
+		}
+	}
+}
+
+// What could not be read, or nobody says is right, leaves what was there: a line that was
+// typed wrong and then left empty lost the weights.
+func TestChangeKeepsWhatWas(t *testing.T) {
+	w := copied(t, begun(t))
+	w.step(0, "2027-01-04", "change", "body_mass: 70 kg\nexercises: goblet-squat, toe-raise\n")
+	was := recordOf(t, w.folder).Given
+	for _, typed := range []string{
+		"2 x 4 kg, two more\n\n\n\n\n\ny\n",       // the kit, twice
+		"\n\n\nseventy\n\n\ny\n",                  // the body mass, twice
+		"\n\n\n700 kg\nno\n\ny\n",                 // and one that is not right
+		"\n\n\n\ngoblet-squat, none of it\n\ny\n", // the exercises, twice
+	} {
+		_, out, errs := calls(typed, "-dir", string(w.folder), "-day", "2027-01-04", "change", "hall")
+		if is := recordOf(t, w.folder).Given; !reflect.DeepEqual(is, was) || !strings.Contains(out, "Nothing is to be written.") {
+			t.Errorf("%q: %s%s\n%+v", typed, errs, out, is)
 		}
 	}
 }

@@ -10,6 +10,7 @@ import (
 	"strings"
 
 	"example.org/posology/dose/equipment"
+	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/week"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression/record"
@@ -38,7 +39,9 @@ func firstVisit(s *session) error {
 		asks = append(asks, s.weighed)
 	}
 	if len(r.Exercises) == 0 {
-		asks = append(asks, s.exercises)
+		asks = append(asks, func() error {
+			return s.exercises("Are some exercises wanted by name?", "their names with commas between them; nothing: they are chosen for the task")
+		})
 	}
 	if err := inTurn(asks...); err != nil {
 		return err
@@ -75,12 +78,23 @@ func inTurn(all ...func() error) error {
 // kit asks for the weights that are there. Where they are not needed, nothing means those
 // from before.
 func (s *session) kit(text string, needed bool) error {
-	return s.Ask("kit", text, `such as "2 x 1 kg, 2 x 2 kg, 1 x 8 kg", "+ 2 x 5 kg" beside those from before, "like NAME" who has the same, a FILE.json, or "none"`, func(answer string) (err error) {
-		if answer != "" || needed {
-			s.r.Kit, err = s.readKit(answer)
+	return s.Ask("kit", text, `such as "2 x 1 kg, 2 x 2 kg, 1 x 8 kg", "+ 2 x 5 kg" beside those from before, "like NAME" who has the same, a FILE.json, or "none"`, func(answer string) error {
+		if answer == "" && !needed {
+			return nil
+		}
+		return put(&s.r.Kit)(s.readKit(answer))
+	})
+}
+
+// put keeps what was read, if it could be: who corrects a slip, or then says nothing, has
+// what was there before.
+func put[T any](to *T) func(T, error) error {
+	return func(v T, err error) error {
+		if err == nil {
+			*to = v
 		}
 		return err
-	})
+	}
 }
 
 func (s *session) readKit(answer string) (kit equipment.Kit, err error) {
@@ -195,19 +209,26 @@ func (s *session) away() error {
 		case len(days) > 0 && days[0] <= s.day || len(days) == 1 || len(days) > 2:
 			return errors.New("the first and the last day are needed, both to come")
 		}
-		s.changes, s.r.Away = true, slices.DeleteFunc(slices.Clone(s.r.Away), func(a record.Away) bool { return a.From > s.day })
+		with := *s.r
+		with.Away = slices.DeleteFunc(slices.Clone(s.r.Away), func(a record.Away) bool { return a.From > s.day })
 		if len(days) > 0 {
-			s.r.Away = append(s.r.Away, record.Away{From: days[0], Until: days[1]})
+			with.Away = append(with.Away, record.Away{From: days[0], Until: days[1]})
 		}
-		return s.r.Validate()
+		if err = with.Validate(); err == nil {
+			s.changes, s.r.Away = true, with.Away
+		}
+		return err
 	})
 }
 
-// exercises asks for those that are wanted by name.
-func (s *session) exercises() error {
-	return s.Ask("exercises", "Are some exercises wanted by name?", "their names with commas between them; nothing: they are chosen for the task", func(answer string) error {
-		s.r.Exercises = nil
-		for one := range strings.SplitSeq(answer, ",") {
+// exercises asks for those that are wanted by name; nothing leaves them as they are.
+func (s *session) exercises(text, hint string) error {
+	return s.Ask("exercises", text, hint, func(answer string) error {
+		if answer == "" {
+			return nil
+		}
+		var list []exercise.ID
+		for one := range strings.SplitSeq(strings.TrimPrefix(answer, "none"), ",") {
 			if one = strings.TrimSpace(one); one == "" {
 				continue
 			}
@@ -215,24 +236,26 @@ func (s *session) exercises() error {
 			if err != nil {
 				return err
 			}
-			s.r.Exercises = append(s.r.Exercises, ex.ID)
+			list = append(list, ex.ID)
 		}
+		s.r.Exercises = list
 		return nil
 	})
 }
 
 // weighed asks what somebody weighs.
 func (s *session) weighed() error {
-	err := s.Ask("body_mass", "What do they weigh?", "such as 68 kg, or nothing", func(answer string) (err error) {
-		if answer != "" {
-			s.r.BodyMass, err = units.ParseMass(answer)
+	before := s.r.BodyMass
+	err := s.Ask("body_mass", "What do they weigh?", "such as 68 kg, or nothing", func(answer string) error {
+		if answer == "" {
+			return nil
 		}
-		return err
+		return put(&s.r.BodyMass)(units.ParseMass(answer))
 	})
-	if err != nil {
+	if err != nil || s.r.BodyMass == before {
 		return err
 	}
-	return s.plausible()
+	return s.plausible(before)
 }
 
 // Masses of a body outside of which a slip is likelier than the person: our own choice, and
@@ -242,17 +265,16 @@ const (
 	mostBody  = 250 * units.Kilogram
 )
 
-// weighed asks what they weigh.
-// plausible asks about a body mass that is likely to be a slip, and leaves it out unless
+// plausible asks about a body mass that is likely to be a slip, and goes back to the one before unless
 // somebody says that it is right.
-func (s *session) plausible() error {
+func (s *session) plausible(before units.Mass) error {
 	m := s.r.BodyMass
-	if m == 0 || m >= leastBody && m <= mostBody {
+	if m >= leastBody && m <= mostBody {
 		return nil
 	}
 	right, err := s.YesNo("body_mass_right", fmt.Sprintf("%s is unusual for an adult. Were they weighed so?", m))
 	if right != screening.Yes {
-		s.r.BodyMass = 0
+		s.r.BodyMass = before
 		page.Wrap(s.said, "", fmt.Sprintf("The weight of %s is left out: nobody says that it is right.", m))
 	}
 	return err
