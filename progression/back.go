@@ -111,11 +111,14 @@ func (n *now) comeBack(s dose.Step) (fit, error) {
 // says that fewer than the least of screening can be done, they take sets instead: else
 // less would be left of the exercise than after an absence that begins it anew.
 func (n *now) fewerAtEnd(s dose.Step, each units.Mass, most int) fit {
-	least := n.atLeast(1)
-	if guessed := n.c.Request.Exercise.MovesBody || !n.strength.Known(); guessed && most < least && s.Count >= least {
+	least, guessed := n.atLeast(1), n.c.Request.Exercise.MovesBody || !n.strength.Known()
+	one := guessed && most < least && s.Count >= least
+	if one {
 		most, s.Sets = least, 1
 	}
-	return n.fewerForLoad(s, each, most)
+	f := n.fewerForLoad(s, each, most)
+	f.one = one && n.last().Plan.Sets > 1
+	return f
 }
 
 // fewerForLoad keeps a weight with a count at most, and says so where it falls.

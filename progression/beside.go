@@ -1,6 +1,7 @@
 package progression
 
 import (
+	"example.org/posology/progression/internal/told"
 	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -59,5 +60,5 @@ func (n *now) saysBeside() evidence.Reason {
 	case n.aboveLifted(n.jump):
 		code = "progression.above-beside"
 	}
-	return because(code).With(evidence.Mass("next", n.jump.To.Each()), evidence.Share("share", n.jump.External), shareMoved("moved", n.jump.Moved))
+	return because(code).With(evidence.Mass("next", n.jump.To.Each()), evidence.Share("share", n.jump.External), told.Moved("moved", n.jump.Moved))
 }

@@ -34,7 +34,7 @@
 // All rows that hold are joined, in any order; then nothing is made harder. A row
 // has a name, a condition, what it changes, and the facts behind it.
 //
-//	missed         more than a week since the last set → load and sets by the ladder, or anew (return, return-no-source, return-anew, medical, coarse-steps)
+//	missed         more than a week since the last set → load and sets by the ladder, or anew (return, return-no-source, return-anew, medical, coarse-steps, least-stays)
 //	above-limit    the last weight lies above a limit → the heaviest below it (limit)
 //	few-for-limit  the last count lies below the least of screening → a lighter weight, or an easier variant (limit)
 //	lighter-day    the day's check asks for a lighter session → as the check says (gates)

@@ -3,10 +3,10 @@ package progression
 import (
 	"example.org/posology/dose"
 	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/internal/told"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
-	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
 
@@ -80,14 +80,7 @@ func (j *Jump) beyondPublished() []evidence.Reason {
 	if most, _ := rule.StepShare().Max(); j.share() > most {
 		code = "progression.large-step"
 	}
-	return []evidence.Reason{because(code).With(evidence.Share("share", j.External), shareMoved("moved", j.Moved), evidence.Mass("from", j.From))}
-}
-
-func shareMoved(name string, share units.Fraction) evidence.Arg {
-	if share == 0 {
-		return evidence.Text(name, "not known")
-	}
-	return evidence.Share(name, share)
+	return []evidence.Reason{because(code).With(evidence.Share("share", j.External), told.Moved("moved", j.Moved), evidence.Mass("from", j.From))}
 }
 
 // saysEnd says that a count fell since the range ends lower than it did.

@@ -103,6 +103,25 @@ func TestLeastCountAfterDaysMissed(t *testing.T) {
 	}
 }
 
+// Where one set takes the place of the repetitions that a cut would take, the page says so: the
+// ladder's share of the sets is another one.
+func TestOneSetInPlaceIsSaid(t *testing.T) {
+	c := beginner(t, "supported-step-up", 2, 4)
+	c.Request.Screening.Limits.LeastCount = 8
+	plan := c.Log[0].Plan
+	plan.Sets, plan.Count, plan.Reserve = 3, 8, dose.Reserve{Least: 3, Countable: true}
+	c.Request.Phase, c.Absence = dose.Build, screening.No
+	for sets, said := range map[int]bool{3: true, 1: false} {
+		plan.Sets = sets
+		c.Log = []progression.Visit{asAsked(plan, firstDay, 3)}
+		c.Day = firstDay + 10
+		d := nextOf(t, c)
+		if d.Next == nil || d.Instead != "" || d.Next.Sets != 1 || d.Next.Count != 8 || hasReason(d, "progression.set-for-load") != said {
+			t.Errorf("%d sets: %s", sets, tell(d))
+		}
+	}
+}
+
 // No weight is felt with fewer than the least count.
 func TestLeastCountFeelsNothing(t *testing.T) {
 	for least, feels := range map[int]bool{0: true, 8: false} {
@@ -112,5 +131,25 @@ func TestLeastCountFeelsNothing(t *testing.T) {
 		if d := nextOf(t, c); feels != (d.Next.Feel != nil) {
 			t.Errorf("least count %d: %s", least, tell(d))
 		}
+	}
+}
+
+// Nothing done, on a day that asks for more in reserve than was asked, shows no more than
+// what was asked: six with three left leave too few with five, whether they were done so or
+// not at all. Nothing done once kept 2 kg, where all of it done brought half a kilogram.
+func TestNothingDoneShowsNoMoreThanWasAsked(t *testing.T) {
+	c := rowCourse(t, 0.5, 2)
+	plan := last(&c).Plan
+	plan.Load, plan.Sets, plan.Count, plan.Reserve = held(2*units.Kilogram), 2, 6, dose.Reserve{Least: 3, Countable: true}
+	strong := asAsked(plan, firstDay, 3)
+	for i := range strong.Sets {
+		strong.Sets[i].Reps = 20
+	}
+	c.Log = []progression.Visit{strong, asAsked(plan, firstDay+2, 3), asAsked(plan, firstDay+4, 3)}
+	c.Day, c.Request.Screening.Limits.MinReserve = firstDay+6, 5
+	was := nextOf(t, c)
+	last(&c).Sets = nil
+	if is := nextOf(t, c); was.Next == nil || was.Next.Load.Each() != units.Kilogram/2 || is.Next == nil || is.Next.Load.Each() > was.Next.Load.Each() {
+		t.Errorf("done: %s\nnot done: %s", tell(was), tell(is))
 	}
 }

@@ -5,6 +5,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/progression/internal/given"
+	"example.org/posology/progression/internal/told"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
 	"example.org/posology/screening"
@@ -39,7 +40,7 @@ type lessening struct {
 // lessens is all that makes a dose easier, or keeps it from being made harder: every
 // row that holds, joined.
 var lessens = [...]lessening{
-	{"missed", "more than a week since the last set", "load and sets by the ladder, or anew", comeBack, codes("progression.return", "progression.return-kept", "progression.return-anew", "progression.return-assessed", "progression.reps-for-load"),
+	{"missed", "more than a week since the last set", "load and sets by the ladder, or anew", comeBack, codes("progression.return", "progression.return-kept", "progression.return-anew", "progression.return-assessed", "progression.reps-for-load", "progression.set-for-load"),
 		func(n *now) bool { return n.back != nil }, (*now).saysBack},
 	{"above-limit", "the last weight lies above a limit", "the heaviest below it", 0, codes("progression.above-limit"),
 		func(n *now) bool { return n.seen.Base > n.most }, func(n *now) []evidence.Reason {
@@ -70,10 +71,11 @@ func only(code evidence.ReasonCode) func(*now) []evidence.Reason {
 
 func (n *now) saysBack() []evidence.Reason {
 	f, err := n.comeBack(n.same(&n.last().Plan))
-	if err != nil || !f.fell || f.step.Count >= n.last().Plan.Count { // the error comes with the step
+	code := told.InPlace(f.one, f.fell && f.step.Count < n.last().Plan.Count)
+	if err != nil || code == "" { // the error comes with the step
 		return n.back.Reasons
 	}
-	return append(slices.Clip(n.back.Reasons), because("progression.reps-for-load").With(evidence.Count("count", f.step.Count)))
+	return append(slices.Clip(n.back.Reasons), because(code).With(evidence.Count("count", f.step.Count)))
 }
 
 // easier is the dose that everything asks for together, in the frame that it is

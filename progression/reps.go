@@ -19,6 +19,7 @@ type fit struct {
 	from units.Mass // the weight before
 	fell bool       // weight or count did
 	few  bool       // fewer than a set is worth, and nothing lighter is left
+	one  bool       // one set, in place of fewer repetitions
 }
 
 // The fewest repetitions that a weight is kept for.
@@ -50,7 +51,7 @@ func (n *now) fit(s dose.Step) fit {
 	if s.Count = max(1, most); s.Load < from.Load {
 		s.Count = min(max(from.Count, n.leastOf(s.Load)), n.countOf(most, n.bottom()))
 	}
-	return fit{s, from.Load, true, few}
+	return fit{step: s, from: from.Load, fell: true, few: few}
 }
 
 // saysFit says what fell.
@@ -162,7 +163,7 @@ func (n *now) nearest(more int) int {
 	least := math.MaxInt
 	switch {
 	case n.out.Reserve.Least > n.last().Plan.Reserve.Least:
-		more = 0 // no more than was shown where more is to be left, and where nothing was than was asked
+		more = 0 // than was shown or, of what was not done, was asked
 		if plan := &n.last().Plan; n.counts() && len(n.seen.Visit.Sets) == 0 {
 			least = history.Leaves(plan.Count, plan.Reserve.Least, n.out.Reserve.Least)
 		}

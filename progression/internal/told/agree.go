@@ -3,13 +3,34 @@ package told
 import (
 	"slices"
 
+	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
+
+// InPlace is what says on a return that one set, or a count that fell, takes the place of a
+// load that is not there; "" where neither does.
+func InPlace(one, fell bool) evidence.ReasonCode {
+	switch {
+	case one:
+		return "progression.set-for-load"
+	case fell:
+		return "progression.reps-for-load"
+	}
+	return ""
+}
+
+// Moved is a share of all that is moved, where that is known.
+func Moved(name string, share units.Fraction) evidence.Arg {
+	if share == 0 {
+		return evidence.Text(name, "not known")
+	}
+	return evidence.Share(name, share)
+}
 
 // LeftOut drops what says how a return begins from the reasons of what is left out.
 func LeftOut(list []evidence.Reason) []evidence.Reason {
 	return slices.DeleteFunc(list, func(r evidence.Reason) bool {
-		return r.Code == "progression.return" || r.Code == "progression.return-anew" || r.Code == "progression.reps-for-load"
+		return r.Code == "progression.return" || r.Code == "progression.return-anew" || r.Code == "progression.reps-for-load" || r.Code == "progression.set-for-load"
 	})
 }
 

@@ -35,6 +35,7 @@ const (
 	Pause         evidence.FactID = "progression.pause"
 	ExtraSet      evidence.FactID = "progression.extra-set"
 	Limit         evidence.FactID = "progression.limit"
+	Least         evidence.FactID = "progression.least-stays"
 	KitEnds       evidence.FactID = "progression.kit-ends"
 	TwoRises      evidence.FactID = "progression.two-rises"
 	OneNew        evidence.FactID = "progression.one-new"

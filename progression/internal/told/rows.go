@@ -32,6 +32,7 @@ var kept = []say.Row{
 	say.That("progression.lighter-for-reserve", say.Rests{Fit}, "", "{to} instead of {from}: with {from} the reserve asked for ({reserve}) would leave fewer repetitions than the range begins with."),
 	say.That("progression.reps-for-load", say.Rests{Coarse}, "", "No lighter weight is as near as that cut of the load: {count} a set, which makes up for it."),
 	say.That("progression.return-kept", say.Rests{Return}, "After the break we go on with the same, and no more for now.", "{days} days since it was last done. The ladder, which has no published source, would take {load} of the load and {sets} of the sets; nothing is left to take."),
+	say.That("progression.set-for-load", say.Rests{Least}, "", "No lighter weight is as near as that cut of the load, and fewer repetitions than screening asks for in a set would make up for it: one set of {count}."),
 	say.That("progression.lighter-day", say.Rests{Gates}, "", "The day's check asks for a lighter session: nothing is made harder."),
 	say.That("progression.below-three", say.Rests{Simplify}, "We make it a little easier.", "Three visits in a row below the dose: made easier."),
 	say.That("progression.nothing-done", say.Rests{Gates}, "", "No set to go by: nothing is made harder."),
