@@ -46,7 +46,7 @@ func change(s *session) error {
 	switch {
 	case err != nil:
 		return err
-	case len(s.ends) == 0 && begins == "" && !changed(before, s.r.Given): // minutes at most, of which no next visit knows
+	case len(s.ends) == 0 && begins == "" && !changed(before, s.r.Given):
 		return s.keep()
 	}
 	s.changes = true
@@ -67,7 +67,7 @@ func (s *session) changeUnbegun(before record.Given) error {
 	if err := s.exercises("Which exercises are wanted by name now? Nothing: as before.", `their names with commas between them, or "none": they are chosen for the task`); err != nil {
 		return err
 	}
-	if !reflect.DeepEqual(before, s.r.Given) {
+	if changed(before, s.r.Given) {
 		s.r.Asked = nil // of a week that has begun without a visit
 	}
 	return inTurn(s.keep, func() error { fmt.Fprintln(s.said, s.due()); return nil })
@@ -75,7 +75,8 @@ func (s *session) changeUnbegun(before record.Given) error {
 
 // changed reports whether what a decision rests on was told otherwise since.
 func changed(was, is record.Given) bool {
-	return !reflect.DeepEqual(was.Profile, is.Profile) || !was.Kit.Equal(is.Kit) || was.Goal != is.Goal || was.BodyMass != is.BodyMass
+	return !reflect.DeepEqual(was.Profile, is.Profile) || !was.Kit.Equal(is.Kit) || was.Goal != is.Goal || was.BodyMass != is.BodyMass ||
+		was.Minutes != is.Minutes || !slices.Equal(was.Exercises, is.Exercises)
 }
 
 func (s *session) goal() error {

@@ -82,16 +82,21 @@ func TestChangeKeepsWhatWas(t *testing.T) {
 	}
 }
 
-// Before anybody has trained the plan is made anew.
+// Before anybody has trained the plan is made anew, and no week of the old one goes on.
 func TestChangeUnbegun(t *testing.T) {
-	w := copied(t, begun(t))
-	if said := w.step(0, "2027-01-04", "change", "kit: 2 x 2 kg\nexercises: biceps curl\n"); !strings.Contains(said, "Next: visit.") {
-		t.Error(said)
-	}
-	w.step(0, "2027-01-04", "visit", "looked: nothing\n")
-	w.step(0, "2027-01-04", "week", "")
-	if got := askedFor(recordOf(t, w.folder), ever); !slices.Equal(got, []string{"biceps-curl"}) {
-		t.Errorf("%v", got)
+	for lines, want := range map[string]string{"kit: 2 x 2 kg\n": "", "minutes: 30\n": "", "exercises: biceps curl\n": "biceps-curl"} {
+		w := copied(t, begun(t))
+		if said := w.step(0, "2027-01-04", "change", lines); !strings.Contains(said, "Next: visit.") {
+			t.Error(said)
+		}
+		if said := w.step(1, "2027-01-04", "week", ""); !strings.Contains(said, "visit comes again") {
+			t.Errorf("%s: %s", lines, said)
+		}
+		w.step(0, "2027-01-04", "visit", "looked: nothing\n")
+		w.step(0, "2027-01-04", "week", "")
+		if got := askedFor(recordOf(t, w.folder), ever); len(got) == 0 || want != "" && !slices.Equal(got, []string{want}) {
+			t.Errorf("%s: %v", lines, got)
+		}
 	}
 }
 
