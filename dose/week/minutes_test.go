@@ -242,3 +242,28 @@ func TestFewWithTheirSetsPublished(t *testing.T) {
 		}
 	}
 }
+
+// A pull gets its sets as those of the large groups do, though one before it trains the back:
+// of pulls and pushes named by turns no number of minutes leaves more pushes.
+func TestPullsKeepTheirPlace(t *testing.T) {
+	seen := map[int]bool{}
+	for minutes := 12; minutes <= 50; minutes++ {
+		r := weekOf(0, 3)
+		r.Minutes, r.Guideline, r.Screening.Who.Training = minutes, "nsca2019-older-healthy", body.Intermediate
+		r.Exercises = []exercise.ID{"one-arm-dumbbell-row", "one-arm-shoulder-press", "seated-one-arm-row", "dumbbell-floor-press"}
+		push, pull := 0, 0
+		for _, item := range firstWeek(t, r).Sessions[0].Items {
+			if exercise.Standard().Pattern(item.Exercise).Pushes() {
+				push += item.Sets
+			} else {
+				pull += item.Sets
+			}
+		}
+		if seen[push+pull] = true; push > pull {
+			t.Errorf("%d minutes: %d sets of pushes, %d of pulls", minutes, push, pull)
+		}
+	}
+	if len(seen) < 4 {
+		t.Errorf("sets in all: %v", seen)
+	}
+}
