@@ -5,6 +5,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	"example.org/posology/dose"
 	"example.org/posology/progression"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
@@ -45,6 +46,23 @@ func TestNextAfterPainInAnother(t *testing.T) {
 		}
 		return was.Action == progression.Progress
 	})
+}
+
+// After a trial the dose from before it, which had more repetitions, does not come back
+// while another exercise hurt.
+func TestNoResumeAfterPainInAnother(t *testing.T) {
+	c := rowCourse(t, 4, 8)
+	plan := last(&c).Plan
+	plan.Load, plan.Sets, plan.Count, plan.Finding = held(4*kilo), 1, 12, nil
+	trial := plan
+	trial.Count, trial.Finding = 8, &dose.Search{MaxSteps: 1}
+	c.Log = []progression.Visit{asAsked(plan, firstDay, 5), asAsked(trial, firstDay+3, 5)}
+	c.Day = firstDay + 6
+	was := nextOf(t, c)
+	last(&c).HurtElsewhere = []string{"dumbbell shoulder press"}
+	if is := nextOf(t, c); was.Next == nil || was.Next.Count <= 8 || is.Next == nil || is.Next.Load.Each() != 4*kilo || is.Next.Count > 8 {
+		t.Errorf("%s\nwithout pain %s", tell(is), tell(was))
+	}
 }
 
 // A policy that lets ordinary pain be does not let this be.
