@@ -3,6 +3,7 @@ package onerm
 import (
 	"fmt"
 	"iter"
+	"slices"
 
 	"example.org/posology/units/evidence"
 )
@@ -67,15 +68,7 @@ var anchors = []evidence.Fact{
 // Facts yields every fact behind this package: for each formula its
 // coefficients, its range and its people, then the policy's and the intervals'.
 func Facts() iter.Seq[evidence.Fact] {
-	return func(yield func(evidence.Fact) bool) {
-		for _, part := range [][]evidence.Fact{equationFacts(), policyFacts(), anchors, intervalFacts(), measuredFacts()} {
-			for _, f := range part {
-				if !yield(f) {
-					return
-				}
-			}
-		}
-	}
+	return slices.Values(slices.Concat(equationFacts(), policyFacts(), anchors, intervalFacts(), measuredFacts()))
 }
 
 func equationFacts() []evidence.Fact {

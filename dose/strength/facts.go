@@ -3,6 +3,7 @@ package strength
 import (
 	"fmt"
 	"iter"
+	"slices"
 
 	"example.org/posology/dose/internal/given"
 	"example.org/posology/dose/internal/say"
@@ -36,15 +37,7 @@ const (
 
 // Facts yields the facts behind what is known of strength, and which tests count.
 func Facts() iter.Seq[evidence.Fact] {
-	return func(yield func(evidence.Fact) bool) {
-		for _, part := range [][]evidence.Fact{abilityFacts(), testFacts()} {
-			for _, f := range part {
-				if !yield(f) {
-					return
-				}
-			}
-		}
-	}
+	return slices.Values(slices.Concat(abilityFacts(), testFacts()))
 }
 
 func testFacts() []evidence.Fact {

@@ -3,6 +3,7 @@ package volume
 import (
 	"fmt"
 	"iter"
+	"slices"
 
 	"example.org/posology/units/evidence"
 )
@@ -70,15 +71,7 @@ func (s Spread) Facts() []evidence.FactID { return []evidence.FactID{factMonoton
 
 // Facts yields the facts behind this package.
 func Facts() iter.Seq[evidence.Fact] {
-	return func(yield func(evidence.Fact) bool) {
-		for _, part := range [][]evidence.Fact{conventionFacts(), schemeFacts(), ownFacts} {
-			for _, f := range part {
-				if !yield(f) {
-					return
-				}
-			}
-		}
-	}
+	return slices.Values(slices.Concat(conventionFacts(), schemeFacts(), ownFacts))
 }
 
 func conventionFacts() []evidence.Fact {

@@ -39,13 +39,7 @@ const (
 // Facts yields every fact behind this package. They rest on facts of packages onerm
 // and rule, which a ledger must hold too.
 func Facts() iter.Seq[evidence.Fact] {
-	return func(yield func(evidence.Fact) bool) {
-		for _, f := range slices.Concat(modelFacts(), testFacts()) {
-			if !yield(f) {
-				return
-			}
-		}
-	}
+	return slices.Values(slices.Concat(modelFacts(), testFacts()))
 }
 
 func modelFacts() []evidence.Fact {

@@ -3,6 +3,7 @@ package function
 import (
 	"fmt"
 	"iter"
+	"slices"
 	"strings"
 
 	"example.org/posology/units/evidence"
@@ -53,23 +54,14 @@ var ruleFacts = []evidence.Fact{
 
 // Facts yields every fact behind this package: the norms, the ranges, the rules.
 func Facts() iter.Seq[evidence.Fact] {
-	return func(yield func(evidence.Fact) bool) {
-		for n := range Norms() {
-			if !yield(n.fact()) {
-				return
-			}
-		}
-		for t := range Tests() {
-			if !yield(t.plausibleFact()) {
-				return
-			}
-		}
-		for _, f := range ruleFacts {
-			if !yield(f) {
-				return
-			}
-		}
+	var list []evidence.Fact
+	for n := range Norms() {
+		list = append(list, n.fact())
 	}
+	for t := range Tests() {
+		list = append(list, t.plausibleFact())
+	}
+	return slices.Values(append(list, ruleFacts...))
 }
 
 func (n Norm) fact() evidence.Fact {

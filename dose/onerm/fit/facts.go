@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"iter"
 	"math"
+	"slices"
 	"strings"
 
 	"example.org/posology/dose/onerm"
@@ -46,15 +47,7 @@ func formFact(f onerm.Form) evidence.FactID {
 // Facts yields every fact behind this package. They rest on facts of package
 // onerm, which a ledger must hold too.
 func Facts() iter.Seq[evidence.Fact] {
-	return func(yield func(evidence.Fact) bool) {
-		for _, part := range [][]evidence.Fact{formFacts(), priorFacts(), otherFacts()} {
-			for _, f := range part {
-				if !yield(f) {
-					return
-				}
-			}
-		}
-	}
+	return slices.Values(slices.Concat(formFacts(), priorFacts(), otherFacts()))
 }
 
 // formFacts state the forms with the equations they contain. A form that

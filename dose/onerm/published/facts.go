@@ -3,6 +3,7 @@ package published
 import (
 	"fmt"
 	"iter"
+	"slices"
 
 	"example.org/posology/units/evidence"
 )
@@ -12,15 +13,7 @@ const factMacht evidence.FactID = "published.macht2016"
 // Facts yields the fact behind each regression, its people and its error, and
 // that behind each printed pair of a chart.
 func Facts() iter.Seq[evidence.Fact] {
-	return func(yield func(evidence.Fact) bool) {
-		for _, part := range [][]evidence.Fact{regressionFacts(), chartFacts()} {
-			for _, f := range part {
-				if !yield(f) {
-					return
-				}
-			}
-		}
-	}
+	return slices.Values(slices.Concat(regressionFacts(), chartFacts()))
 }
 
 func errorFact(g Regression) evidence.FactID { return g.Fact() + ".error" }
