@@ -60,9 +60,7 @@ func NewStudy(catalogue exercise.Catalogue, o Options) (*Study, error) {
 		high, _ := o.Formula.Studied().Max()
 		c.least, c.most = int(low), int(high)
 	}
-	if catalogue.Len() > maxExercises {
-		bad.Add("/catalogue", field.Bad(catalogue.Len(), fmt.Sprintf("at most %d exercises", maxExercises), field.ErrOverflow))
-	}
+	bad.Refuse(catalogue.Len() > maxExercises, "/catalogue", catalogue.Len(), fmt.Sprintf("at most %d exercises", maxExercises), field.ErrOverflow)
 	if len(bad) > 0 {
 		return nil, bad.Err()
 	}

@@ -30,15 +30,9 @@ const maxShare = 10
 func (s Stall) Validate() error {
 	var bad field.Errors
 	bad.Add("/hold", s.Hold.Check())
-	if s.Hold == body.Unloaded {
-		bad.Add("/hold", field.Bad(s.Hold, "a hold with a weight", field.ErrConflict))
-	}
-	if s.Present < 0 {
-		bad.Add("/present", field.Bad(s.Present, "0 kg or more", field.ErrOutOfRange))
-	}
-	if s.Ceiling < 0 {
-		bad.Add("/ceiling", field.Bad(s.Ceiling, "0 kg or more", field.ErrOutOfRange))
-	}
+	bad.Refuse(s.Hold == body.Unloaded, "/hold", s.Hold, "a hold with a weight", field.ErrConflict)
+	bad.Refuse(s.Present < 0, "/present", s.Present, "0 kg or more", field.ErrOutOfRange)
+	bad.Refuse(s.Ceiling < 0, "/ceiling", s.Ceiling, "0 kg or more", field.ErrOutOfRange)
 	bad.Add("", s.checkStep())
 	return bad.Err()
 }

@@ -265,9 +265,7 @@ func (l Load) checkParts(parts []Part) error {
 		}
 		bad.Add(fmt.Sprintf("/%d", i), err)
 	}
-	if len(bad) == 0 && sum != l.each {
-		bad.Add("", field.Bad(sum, fmt.Sprintf("parts of %s in all", l.each), field.ErrConflict))
-	}
+	bad.Refuse(len(bad) == 0 && sum != l.each, "", sum, fmt.Sprintf("parts of %s in all", l.each), field.ErrConflict)
 	return bad.Err()
 }
 

@@ -105,9 +105,7 @@ func checkStack(before []Stack, s Stack) error {
 	var bad field.Errors
 	taken := slices.ContainsFunc(before, func(b Stack) bool { return b.Name == s.Name })
 	bad.Add("/name", checkName(s.Name, taken))
-	if len(s.Pins) == 0 {
-		bad.Add("/pins", field.Bad(nil, "at least one pin position", field.ErrMissing))
-	}
+	bad.Refuse(len(s.Pins) == 0, "/pins", nil, "at least one pin position", field.ErrMissing)
 	bad.Add("/pins", checkEach(s.Pins, checkPin))
 	bad.Add("/add_ons", checkEach(s.AddOns, checkPlate))
 	return bad.Err()

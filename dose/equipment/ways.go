@@ -83,9 +83,7 @@ func (k Kit) Ways(each units.Mass, h body.Hold) (ways []Way, all bool, err error
 	var bad field.Errors
 	bad.Add("", k.Validate())
 	bad.Add("/hold", h.Check())
-	if each < 0 {
-		bad.Add("/each", field.Bad(each, "0 kg or more", field.ErrOutOfRange))
-	}
+	bad.Refuse(each < 0, "/each", each, "0 kg or more", field.ErrOutOfRange)
 	if err := bad.Err(); err != nil {
 		return nil, false, err
 	}

@@ -74,9 +74,7 @@ func (w AuditedWeek) Validate() error {
 	bad.Add("/totals/week", w.Totals.Week.Check())
 	bad.Add("/totals/kind", w.Totals.Kind.Check())
 	for i, m := range w.Minutes {
-		if !(m >= 0 && m <= maxSessionMinutes) {
-			bad.Add(fmt.Sprintf("/minutes/%d", i), field.Bad(m, "0 to 1440 minutes", field.ErrOutOfRange))
-		}
+		bad.Refuse(!(m >= 0 && m <= maxSessionMinutes), fmt.Sprintf("/minutes/%d", i), m, "0 to 1440 minutes", field.ErrOutOfRange)
 	}
 	bad.Add("/rest", checkRest(w.Rest))
 	bad.Add("/balance_days", checkCount(w.BalanceDays, 7))

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"iter"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -232,13 +233,9 @@ func (r Recommendation) facts() []evidence.Fact {
 // Facts yields one fact for each field that a row states, named like
 // "guideline.acsm2011-older-start.load".
 func Facts() iter.Seq[evidence.Fact] {
-	return func(yield func(evidence.Fact) bool) {
-		for _, r := range rows() {
-			for _, f := range r.facts() {
-				if !yield(f) {
-					return
-				}
-			}
-		}
+	var list []evidence.Fact
+	for _, r := range rows() {
+		list = append(list, r.facts()...)
 	}
+	return slices.Values(list)
 }

@@ -49,24 +49,16 @@ func (a Accuracy) IsZero() bool {
 func (a Accuracy) Validate() error {
 	var bad field.Errors
 	bad.Add("/formula", a.Formula.check())
-	if a.From < 1 {
-		bad.Add("/from", field.Bad(a.From, "1 repetition or more", field.ErrOutOfRange))
-	}
+	bad.Refuse(a.From < 1, "/from", a.From, "1 repetition or more", field.ErrOutOfRange)
 	if a.People < leastPeople || a.People > mostPeople {
 		bad.Add("/people", field.Bad(a.People, fmt.Sprintf("%d to %d people", leastPeople, mostPeople), field.ErrOutOfRange))
 	}
-	if len(a.Bands) == 0 {
-		bad.Add("/bands", field.Bad(nil, "one band or more", field.ErrMissing))
-	}
+	bad.Refuse(len(a.Bands) == 0, "/bands", nil, "one band or more", field.ErrMissing)
 	least := a.From
 	for i, b := range a.Bands {
 		path := fmt.Sprintf("/bands/%d", i)
-		if b.UpTo < least {
-			bad.Add(path+"/up_to", field.Bad(b.UpTo, fmt.Sprintf("%d repetitions or more", least), field.ErrOutOfRange))
-		}
-		if !(b.Error > 0 && b.Error <= 0.5) {
-			bad.Add(path+"/error", field.Bad(float64(b.Error), "above 0 and at most 0.5", field.ErrOutOfRange))
-		}
+		bad.Refuse(b.UpTo < least, path+"/up_to", b.UpTo, fmt.Sprintf("%d repetitions or more", least), field.ErrOutOfRange)
+		bad.Refuse(!(b.Error > 0 && b.Error <= 0.5), path+"/error", float64(b.Error), "above 0 and at most 0.5", field.ErrOutOfRange)
 		least = b.UpTo + 1
 	}
 	bad.Add("/hold", a.Hold.Check())

@@ -83,9 +83,7 @@ func (d CurveData) Validate() error {
 	}
 	var bad field.Errors
 	refuse := func(ok bool, path string, got any, allowed string) {
-		if !ok {
-			bad.Add(path, field.Bad(got, allowed, field.ErrOutOfRange))
-		}
+		bad.Refuse(!ok, path, got, allowed, field.ErrOutOfRange)
 	}
 	refuse(d.OneRM > 0, "/one_rm", d.OneRM, "a mass above 0 kg")
 	refuse(d.Shape > 0, "/shape", d.Shape, "above 0")
@@ -118,12 +116,8 @@ func (d CurveData) Validate() error {
 func (d CurveData) validateCurve() error {
 	most, _ := d.Studied.Max()
 	var bad field.Errors
-	if !(Curve{d}).bend().Falls(most) {
-		bad.Add("/shape", field.Bad(d.Shape, "a shape whose curve falls over the repetitions studied", ErrNotFalling))
-	}
-	if !semidefinite(d.matrix()) {
-		bad.Add("/covariance", field.Bad(d.Covariance, "variances of 0 or more, covariances within them", field.ErrOutOfRange))
-	}
+	bad.Refuse(!(Curve{d}).bend().Falls(most), "/shape", d.Shape, "a shape whose curve falls over the repetitions studied", ErrNotFalling)
+	bad.Refuse(!semidefinite(d.matrix()), "/covariance", d.Covariance, "variances of 0 or more, covariances within them", field.ErrOutOfRange)
 	return bad.Err()
 }
 

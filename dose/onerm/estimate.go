@@ -72,13 +72,9 @@ func (e Estimate) level() units.Fraction { return Options{Level: e.Level}.level(
 // Validate returns every bad field of e at once: what FromSet returns is valid.
 func (e Estimate) Validate() error {
 	var bad field.Errors
-	if e.OneRM <= 0 {
-		bad.Add("/one_rm", field.Bad(e.OneRM, "a mass above 0 kg", field.ErrOutOfRange))
-	}
+	bad.Refuse(e.OneRM <= 0, "/one_rm", e.OneRM, "a mass above 0 kg", field.ErrOutOfRange)
 	bad.Add("/interval", e.checkInterval())
-	if e.Exercise == "" {
-		bad.Add("/exercise", field.Bad(nil, "the ID of an exercise", field.ErrMissing))
-	}
+	bad.Refuse(e.Exercise == "", "/exercise", nil, "the ID of an exercise", field.ErrMissing)
 	bad.Add("/side", e.Side.Check())
 	bad.Add("/hold", e.Hold.Check())
 	if want := statedFor(e.Hold); e.Hold.Check() == nil && e.Stated != want {
@@ -158,9 +154,7 @@ func checkMatch(s setlog.Set, e exercise.Exercise) error {
 	if s.Day.IsZero() {
 		bad.Add("/set/day", s.Day.Check())
 	}
-	if s.Load == 0 {
-		bad.Add("/set/load", field.Bad(s.Load, "a load above 0 kg", field.ErrOutOfRange))
-	}
+	bad.Refuse(s.Load == 0, "/set/load", s.Load, "a load above 0 kg", field.ErrOutOfRange)
 	if e.MovesBody {
 		bad.Add("/exercise/moves_body", refuse(field.Bad(true, "an exercise in which the weight is most of what is lifted; here count the repetitions at this load", field.ErrConflict),
 			evidence.Because(codeNoMovesBody, factMovesBody)))

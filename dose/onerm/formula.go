@@ -180,9 +180,7 @@ func (f Formula) checkReps(path string, reps float64) error {
 // refuse gathers what is wrong with a mass and repetitions.
 func (f Formula) refuse(path string, m units.Mass, reps float64) error {
 	var bad field.Errors
-	if m <= 0 {
-		bad.Add(path, field.Bad(m, "a mass above 0 kg", field.ErrOutOfRange))
-	}
+	bad.Refuse(m <= 0, path, m, "a mass above 0 kg", field.ErrOutOfRange)
 	bad.Add("", f.checkReps("/reps", reps))
 	return bad.Err()
 }

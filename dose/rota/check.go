@@ -81,9 +81,7 @@ func checkItems(items []dose.Prescription) error {
 // what its length is worked out from.
 func checkTurn(p dose.Prescription) error {
 	var bad field.Errors
-	if p.Exercise == "" {
-		bad.Add("/exercise", field.Bad(nil, "the ID of an exercise", field.ErrMissing))
-	}
+	bad.Refuse(p.Exercise == "", "/exercise", nil, "the ID of an exercise", field.ErrMissing)
 	bad.Add("/hold", p.Hold.Check())
 	if len(bad) == 0 && p.Hold != body.Unloaded {
 		bad.Add("/load", checkHeld(p))

@@ -51,67 +51,49 @@ type column struct {
 
 var columns = [...]column{
 	{"person", false,
-		func(m *memos, text []byte, s *Set) (err error) {
-			s.Key, err = m.person.get(text, oneLine[body.Key])
-			return
-		},
+		reads(func(m *memos, s *Set) (memo[body.Key], *body.Key) { return m.person, &s.Key }, oneLine[body.Key]),
 		func(s Set) (string, error) { return string(s.Key), nil }},
 	{"day", false,
-		func(m *memos, text []byte, s *Set) (err error) {
-			s.Day, err = m.day.get(text, parse[units.Day])
-			return
-		},
+		reads(func(m *memos, s *Set) (memo[units.Day], *units.Day) { return m.day, &s.Day }, parse[units.Day]),
 		func(s Set) (string, error) { return marshalled(s.Day) }},
 	{"exercise", true,
-		func(m *memos, text []byte, s *Set) (err error) {
-			s.Exercise, err = m.exercise.get(text, oneLine[exercise.ID])
-			return
-		},
+		reads(func(m *memos, s *Set) (memo[exercise.ID], *exercise.ID) { return m.exercise, &s.Exercise }, oneLine[exercise.ID]),
 		func(s Set) (string, error) { return string(s.Exercise), nil }},
 	{"side", true,
-		func(m *memos, text []byte, s *Set) (err error) {
-			s.Side, err = m.side.get(text, parse[body.Side])
-			return
-		},
+		reads(func(m *memos, s *Set) (memo[body.Side], *body.Side) { return m.side, &s.Side }, parse[body.Side]),
 		func(s Set) (string, error) { return marshalled(s.Side) }},
 	{"hold", true,
-		func(m *memos, text []byte, s *Set) (err error) {
-			s.Hold, err = m.hold.get(text, parse[body.Hold])
-			return
-		},
+		reads(func(m *memos, s *Set) (memo[body.Hold], *body.Hold) { return m.hold, &s.Hold }, parse[body.Hold]),
 		func(s Set) (string, error) { return marshalled(s.Hold) }},
 	{"load", true,
-		func(m *memos, text []byte, s *Set) (err error) {
-			s.Load, err = m.load.get(text, units.ParseMass)
-			return
-		},
+		reads(func(m *memos, s *Set) (memo[units.Mass], *units.Mass) { return m.load, &s.Load }, units.ParseMass),
 		func(s Set) (string, error) { return marshalled(s.Load) }},
 	{"stated", false,
-		func(m *memos, text []byte, s *Set) (err error) {
-			s.Stated, err = m.stated.get(text, parse[body.Stated])
-			return
-		},
+		reads(func(m *memos, s *Set) (memo[body.Stated], *body.Stated) { return m.stated, &s.Stated }, parse[body.Stated]),
 		func(s Set) (string, error) { return marshalled(s.Stated) }},
 	{"reps", true,
-		func(m *memos, text []byte, s *Set) (err error) { s.Reps, err = m.reps.get(text, parseReps); return },
+		reads(func(m *memos, s *Set) (memo[int], *int) { return m.reps, &s.Reps }, parseReps),
 		func(s Set) (string, error) { return strconv.Itoa(s.Reps), nil }},
 	{"effort", false,
-		func(m *memos, text []byte, s *Set) (err error) {
-			s.Effort, err = m.effort.get(text, parse[units.Effort])
-			return
-		},
+		reads(func(m *memos, s *Set) (memo[units.Effort], *units.Effort) { return m.effort, &s.Effort }, parse[units.Effort]),
 		func(s Set) (string, error) { return marshalled(s.Effort) }},
 	{"rep_seconds", false,
-		func(m *memos, text []byte, s *Set) (err error) {
-			s.RepSeconds, err = m.seconds.get(text, parseSeconds)
-			return
-		},
+		reads(func(m *memos, s *Set) (memo[float64], *float64) { return m.seconds, &s.RepSeconds }, parseSeconds),
 		func(s Set) (string, error) {
 			if s.RepSeconds == 0 {
 				return "", nil
 			}
 			return strconv.FormatFloat(s.RepSeconds, 'f', -1, 64), nil
 		}},
+}
+
+// reads makes the reading of a field of a set by the texts met so far.
+func reads[T any](at func(*memos, *Set) (memo[T], *T), parse func(string) (T, error)) func(*memos, []byte, *Set) error {
+	return func(m *memos, text []byte, s *Set) (err error) {
+		met, into := at(m, s)
+		*into, err = met.get(text, parse)
+		return err
+	}
 }
 
 // memos are the texts met so far, by column.
@@ -216,9 +198,7 @@ func (c *csvReader) header(l *lines) *RowError {
 		bad.Add("", c.place(string(cell.text)))
 	}
 	for i, col := range columns {
-		if col.needed && !slices.Contains(c.order, i) {
-			bad.Add("", field.New("/"+col.name, nil, "a column "+col.name, field.ErrMissing))
-		}
+		bad.Refuse(col.needed && !slices.Contains(c.order, i), "/"+col.name, nil, "a column "+col.name, field.ErrMissing)
 	}
 	if len(bad) == 0 {
 		return nil

@@ -29,9 +29,7 @@ func (rd *Reader) checkDays() error {
 			bad.Add(end.path, end.day.Check())
 		}
 	}
-	if len(bad) == 0 && rd.Until != 0 && rd.Until < rd.From {
-		bad.Add("/until", field.Bad(rd.Until, rd.From.String()+" or later", field.ErrConflict))
-	}
+	bad.Refuse(len(bad) == 0 && rd.Until != 0 && rd.Until < rd.From, "/until", rd.Until, rd.From.String()+" or later", field.ErrConflict)
 	return bad.Err()
 }
 

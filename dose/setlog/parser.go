@@ -81,9 +81,7 @@ func (p *parser) header(recs *records) error {
 				p.at[i] = k
 			}
 		}
-		if needed && p.at[i] < 0 {
-			bad.Add("/"+fieldNames[i], field.Bad(nil, fmt.Sprintf("a column %q", name), field.ErrMissing))
-		}
+		bad.Refuse(needed && p.at[i] < 0, "/"+fieldNames[i], nil, fmt.Sprintf("a column %q", name), field.ErrMissing)
 	}
 	if p.numbered = p.at[ofSet] >= 0; len(bad) == 0 {
 		return nil

@@ -57,12 +57,8 @@ func checkScan(r io.ReaderAt, size int64, workers int, start func(int) []func(Se
 	if r == nil || start == nil {
 		bad.Add("", missing("a reader and functions that take sets"))
 	}
-	if size < 0 {
-		bad.Add("/size", field.Bad(size, "0 bytes or more", field.ErrOutOfRange))
-	}
-	if workers < 1 || workers > maxWorkers {
-		bad.Add("/workers", field.Bad(workers, fmt.Sprintf("1 to %d", maxWorkers), field.ErrOutOfRange))
-	}
+	bad.Refuse(size < 0, "/size", size, "0 bytes or more", field.ErrOutOfRange)
+	bad.Refuse(workers < 1 || workers > maxWorkers, "/workers", workers, fmt.Sprintf("1 to %d", maxWorkers), field.ErrOutOfRange)
 	return bad.Err()
 }
 

@@ -35,9 +35,7 @@ func (o Options) Validate() error {
 	var bad field.Errors
 	bad.Add("/kind", o.Kind.Check())
 	bad.Add("/rule", o.Rule.Validate())
-	if o.BodyMass < 0 || o.BodyMass > maxBody {
-		bad.Add("/body_mass", field.Bad(o.BodyMass, "0 to 1000 kg", field.ErrOutOfRange))
-	}
+	bad.Refuse(o.BodyMass < 0 || o.BodyMass > maxBody, "/body_mass", o.BodyMass, "0 to 1000 kg", field.ErrOutOfRange)
 	for _, lift := range slices.SortedFunc(maps.Keys(o.OneRM), compareLifts) {
 		if m := o.OneRM[lift]; m <= 0 {
 			bad.Add("/one_rm/"+string(lift.Exercise), field.Bad(m, "above 0 kg", field.ErrOutOfRange))

@@ -110,15 +110,9 @@ const maxShare = 2
 // above 2, are a [field.ErrOutOfRange].
 func RelativeVolume(sets, reps int, share units.Fraction) (float64, error) {
 	var bad field.Errors
-	if sets < 1 {
-		bad.Add("/sets", field.Bad(sets, "1 or more", field.ErrOutOfRange))
-	}
-	if reps < 1 {
-		bad.Add("/reps", field.Bad(reps, "1 or more", field.ErrOutOfRange))
-	}
-	if !(share > 0 && share <= maxShare) {
-		bad.Add("/share", field.Bad(float64(share), "above 0, up to 2", field.ErrOutOfRange))
-	}
+	bad.Refuse(sets < 1, "/sets", sets, "1 or more", field.ErrOutOfRange)
+	bad.Refuse(reps < 1, "/reps", reps, "1 or more", field.ErrOutOfRange)
+	bad.Refuse(!(share > 0 && share <= maxShare), "/share", float64(share), "above 0, up to 2", field.ErrOutOfRange)
 	if len(bad) > 0 {
 		return 0, bad
 	}

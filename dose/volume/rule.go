@@ -46,12 +46,8 @@ type Rule struct {
 // way round.
 func (r Rule) Validate() error {
 	var bad field.Errors
-	if !r.Reserve.IsZero() && r.Source == "" {
-		bad.Add("/source", field.Bad(nil, "the source that defines which sets count", field.ErrMissing))
-	}
-	if r.Reserve.IsZero() && r.Source != "" {
-		bad.Add("/reserve", field.Bad(nil, "the reserve of a set that counts", field.ErrMissing))
-	}
+	bad.Refuse(!r.Reserve.IsZero() && r.Source == "", "/source", nil, "the source that defines which sets count", field.ErrMissing)
+	bad.Refuse(r.Reserve.IsZero() && r.Source != "", "/reserve", nil, "the reserve of a set that counts", field.ErrMissing)
 	return bad.Err()
 }
 

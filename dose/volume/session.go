@@ -33,9 +33,7 @@ func SessionLoad(rating units.Effort, minutes float64) (float64, error) {
 	} else if rating.Scale() != units.ScaleCR10 {
 		bad.Add("/rating", field.Bad(rating, scale, field.ErrConflict))
 	}
-	if !(minutes >= 0 && minutes <= maxSession) {
-		bad.Add("/minutes", field.Bad(minutes, "0 to 1440 minutes", field.ErrOutOfRange))
-	}
+	bad.Refuse(!(minutes >= 0 && minutes <= maxSession), "/minutes", minutes, "0 to 1440 minutes", field.ErrOutOfRange)
 	if len(bad) > 0 {
 		return 0, bad
 	}
@@ -92,13 +90,9 @@ func SpreadOf(daily []float64) (sample, population Spread, err error) {
 
 func checkDaily(daily []float64) error {
 	var bad field.Errors
-	if len(daily) == 0 {
-		bad.Add("/daily", field.Bad(nil, "the load of each day, 0 for rest", field.ErrMissing))
-	}
+	bad.Refuse(len(daily) == 0, "/daily", nil, "the load of each day, 0 for rest", field.ErrMissing)
 	for i, x := range daily {
-		if !(x >= 0 && x <= maxDaily) {
-			bad.Add(fmt.Sprintf("/daily/%d", i), field.Bad(x, "0 to 10^12", field.ErrOutOfRange))
-		}
+		bad.Refuse(!(x >= 0 && x <= maxDaily), fmt.Sprintf("/daily/%d", i), x, "0 to 10^12", field.ErrOutOfRange)
 	}
 	if len(bad) == 0 && slices.Min(daily) == slices.Max(daily) {
 		bad.Add("/daily", field.Bad(fmt.Sprintf("%d equal", len(daily)), "two days or more, not all with the same load", field.ErrConflict))

@@ -42,9 +42,7 @@ func RealChange(before, after MeanTest, r Reliability, level units.Fraction) (Re
 	bad.Add("/after", after.check())
 	bad.Add("/reliability", r.Validate())
 	bad.Add("/level", checkLevel(level))
-	if after.Novel {
-		bad.Add("/after/novel", field.Bad(true, "tests after the first", field.ErrConflict))
-	}
+	bad.Refuse(after.Novel, "/after/novel", true, "tests after the first", field.ErrConflict)
 	if err := bad.Err(); err != nil {
 		return RealChangeAnswer{}, err
 	}
@@ -73,9 +71,7 @@ const mostTests = 20
 
 func (t MeanTest) check() error {
 	var bad field.Errors
-	if t.Mean <= 0 {
-		bad.Add("/mean", field.Bad(t.Mean, "a mass above 0 kg", field.ErrOutOfRange))
-	}
+	bad.Refuse(t.Mean <= 0, "/mean", t.Mean, "a mass above 0 kg", field.ErrOutOfRange)
 	bad.Add("/count", checkCount(t.Count))
 	return bad.Err()
 }

@@ -39,12 +39,8 @@ func Diagnose(m Model, readings []Reading, lags int) (Diagnostics, error) {
 	e := m.unforeseen(readings)
 	d := Diagnostics{Days: len(e), Lags: lags, Third: len(e) / 3}
 	var bad field.Errors
-	if len(e) < 4 {
-		bad.Add("/readings", field.Bad(len(e), "4 days or more beyond those that begin level and slope", field.ErrOutOfRange))
-	}
-	if lags < 1 || lags >= max(2, len(e)) {
-		bad.Add("/lags", field.Bad(lags, fmt.Sprintf("1 to %d", max(1, len(e)-1)), field.ErrOutOfRange))
-	}
+	bad.Refuse(len(e) < 4, "/readings", len(e), "4 days or more beyond those that begin level and slope", field.ErrOutOfRange)
+	bad.Refuse(lags < 1 || lags >= max(2, len(e)), "/lags", lags, fmt.Sprintf("1 to %d", max(1, len(e)-1)), field.ErrOutOfRange)
 	if err := bad.Err(); err != nil {
 		return Diagnostics{}, err
 	}

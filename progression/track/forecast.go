@@ -80,9 +80,7 @@ func (b Belief) interval(level units.Fraction, w Width, more float64) (units.Ran
 	var bad field.Errors
 	bad.Add("/level", checkLevel(level))
 	bad.Add("/width", w.check())
-	if !b.Known() {
-		bad.Add("/belief", field.Bad(nil, "a level that is known", field.ErrMissing))
-	}
+	bad.Refuse(!b.Known(), "/belief", nil, "a level that is known", field.ErrMissing)
 	if err := bad.Err(); err != nil {
 		return units.Range[float64]{}, err
 	}

@@ -73,12 +73,8 @@ func newSearch(m Model, find Unknowns, readings []Reading) (*search, error) {
 		s.model.Noise = 1 // so that readings need no variance of their own
 	}
 	var bad field.Errors
-	if find == (Unknowns{}) {
-		bad.Add("/find", field.Bad(nil, "a variance to find", field.ErrMissing))
-	}
-	if find.Slope && m.Kind == LocalLevel {
-		bad.Add("/find/slope", field.Bad(true, "a model with a slope", field.ErrConflict))
-	}
+	bad.Refuse(find == (Unknowns{}), "/find", nil, "a variance to find", field.ErrMissing)
+	bad.Refuse(find.Slope && m.Kind == LocalLevel, "/find/slope", true, "a model with a slope", field.ErrConflict)
 	bad.Add("", s.model.checkSeries(State{}, readings))
 	if err := bad.Err(); err != nil {
 		return nil, err
@@ -100,9 +96,7 @@ func newSearch(m Model, find Unknowns, readings []Reading) (*search, error) {
 	if need := len(variances) + 2; days < need {
 		bad.Add("/readings", field.Bad(days, fmt.Sprintf("readings on %d days or more", need), field.ErrOutOfRange))
 	}
-	if s.scale == 0 {
-		bad.Add("/readings", field.Bad(nil, "readings that differ", ErrNoConvergence))
-	}
+	bad.Refuse(s.scale == 0, "/readings", nil, "readings that differ", ErrNoConvergence)
 	for _, v := range s.variances(&m) {
 		if *v == 0 {
 			*v = s.scale / 10

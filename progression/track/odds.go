@@ -41,9 +41,7 @@ func (t *Track) Since(day units.Day, margin, level units.Fraction) (Odds, error)
 	} else if !t.Smoothed(last).Known() {
 		bad.Add("/day", field.Bad(day, "a track whose slope is known", field.ErrMissing))
 	}
-	if !(margin >= 0 && margin <= 0.5) {
-		bad.Add("/margin", field.Bad(float64(margin), "0 to 0.5", field.ErrOutOfRange))
-	}
+	bad.Refuse(!(margin >= 0 && margin <= 0.5), "/margin", float64(margin), "0 to 0.5", field.ErrOutOfRange)
 	bad.Add("/level", checkLevel(level))
 	if err := bad.Err(); err != nil {
 		return Odds{}, err

@@ -81,9 +81,7 @@ func Sen(x, y []float64, level units.Fraction) (slope float64, interval units.Ra
 	bad.Add("", checkValues("/x", x, 3, mostRanked))
 	bad.Add("", checkValues("/y", y, 3, mostRanked))
 	bad.Add("/level", checkLevel(level))
-	if len(x) != len(y) {
-		bad.Add("/y", field.Bad(len(y), "as many as x", field.ErrConflict))
-	}
+	bad.Refuse(len(x) != len(y), "/y", len(y), "as many as x", field.ErrConflict)
 	if err := bad.Err(); err != nil {
 		return 0, units.Range[float64]{}, err
 	}

@@ -58,9 +58,7 @@ const (
 func FromEstimate(e onerm.Estimate, usual float64) (Reading, error) {
 	var bad field.Errors
 	bad.Add("/estimate", e.Validate())
-	if !(usual >= 1 && usual <= 30) {
-		bad.Add("/usual", field.Bad(usual, "1 to 30 repetitions to failure", field.ErrOutOfRange))
-	}
+	bad.Refuse(!(usual >= 1 && usual <= 30), "/usual", usual, "1 to 30 repetitions to failure", field.ErrOutOfRange)
 	if err := bad.Err(); err != nil {
 		return Reading{}, err
 	}

@@ -68,9 +68,7 @@ func (r Reliability) Validate() error {
 	} else if !(r.Typical >= 0.001 && r.Typical <= 0.5) {
 		bad.Add("/typical", field.Bad(float64(r.Typical), "0.001 to 0.5", field.ErrOutOfRange))
 	}
-	if !(r.Rise >= 0 && r.Rise <= 0.5) {
-		bad.Add("/rise", field.Bad(float64(r.Rise), "0 to 0.5", field.ErrOutOfRange))
-	}
+	bad.Refuse(!(r.Rise >= 0 && r.Rise <= 0.5), "/rise", float64(r.Rise), "0 to 0.5", field.ErrOutOfRange)
 	return bad.Err()
 }
 
@@ -97,9 +95,7 @@ func (r Reliability) FirstTry(reading Reading) (Reading, error) {
 func SEM(between, correlation float64) (float64, error) {
 	var bad field.Errors
 	bad.Add("/between", checkSpread(between))
-	if !(correlation >= 0 && correlation <= 1) {
-		bad.Add("/correlation", field.Bad(correlation, "0 to 1", field.ErrOutOfRange))
-	}
+	bad.Refuse(!(correlation >= 0 && correlation <= 1), "/correlation", correlation, "0 to 1", field.ErrOutOfRange)
 	if err := bad.Err(); err != nil {
 		return 0, err
 	}

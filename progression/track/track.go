@@ -66,9 +66,7 @@ func (m Model) checkSeries(from State, readings []Reading) error {
 	var bad field.Errors
 	bad.Add("/model", m.Validate())
 	bad.Add("/from", from.Validate())
-	if len(readings) == 0 {
-		bad.Add("/readings", field.Bad(nil, "one reading or more", field.ErrMissing))
-	}
+	bad.Refuse(len(readings) == 0, "/readings", nil, "one reading or more", field.ErrMissing)
 	last := from.Before.Day
 	for i, r := range readings {
 		if r.Day >= last && m.check(r) == nil {

@@ -105,9 +105,7 @@ func (b Battery) checkPart(bad *field.Errors, path string, r Result, tests ...Te
 	if r.Test.check() == nil && !slices.Contains(tests, r.Test) {
 		bad.Add(path+"/test", field.Bad(r.Test, fmt.Sprint(tests), field.ErrConflict))
 	}
-	if r.Day != 0 && r.Day != b.Day {
-		bad.Add(path+"/day", field.Bad(r.Day, "the day of the battery", field.ErrConflict))
-	}
+	bad.Refuse(r.Day != 0 && r.Day != b.Day, path+"/day", r.Day, "the day of the battery", field.ErrConflict)
 }
 
 // A position is one of the standing positions with its limits.

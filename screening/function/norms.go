@@ -88,9 +88,7 @@ func readNorm(row map[string]string) (Norm, error) {
 	}
 	n.Ages, err = readAges(row["age_min"], row["age_max"])
 	bad.Add("/age", err)
-	if n.Statistic.kind() == 0 {
-		bad.Add("/statistic", field.Bad(row["statistic"], "a statistic of this package", field.ErrUnknown))
-	}
+	bad.Refuse(n.Statistic.kind() == 0, "/statistic", row["statistic"], "a statistic of this package", field.ErrUnknown)
 	n.Value, err = ParseAmount(row["value"] + " " + row["unit"])
 	bad.Add("/value", err)
 	bad.Add("/known", n.Basis.Check())

@@ -68,12 +68,8 @@ func (r Result) checkValue() error {
 
 func (r Result) checkSide(bad *field.Errors) {
 	if !r.Test.protocol().hands {
-		if r.Side != 0 {
-			bad.Add("/side", field.Bad(r.Side, "no side, since the test has none", field.ErrConflict))
-		}
-		if r.Hand != 0 {
-			bad.Add("/hand", field.Bad(r.Hand, "no hand, since the test is not done by one", field.ErrConflict))
-		}
+		bad.Refuse(r.Side != 0, "/side", r.Side, "no side, since the test has none", field.ErrConflict)
+		bad.Refuse(r.Hand != 0, "/hand", r.Hand, "no hand, since the test is not done by one", field.ErrConflict)
 		return
 	}
 	bad.Add("/side", r.Side.Check())
@@ -96,9 +92,7 @@ func (r Result) checkTrials(bad *field.Errors) {
 	}
 	best, err := Best(r.Test, r.Trials...)
 	bad.Add("/trials", err)
-	if err == nil && best != r.Value {
-		bad.Add("/value", field.Bad(r.Value, fmt.Sprintf("the best of the trials, %s", best), field.ErrConflict))
-	}
+	bad.Refuse(err == nil && best != r.Value, "/value", r.Value, fmt.Sprintf("the best of the trials, %s", best), field.ErrConflict)
 }
 
 // Best returns the best trial of a test whose best trial counts:

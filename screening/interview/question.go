@@ -97,9 +97,7 @@ func (q FormQuestion) check(r Reply) error {
 			bad.Add(of.path, field.Bad(of.got, fmt.Sprintf("an answer of the form %q", q.Form), field.ErrConflict))
 		}
 	}
-	if r.YesNo > screening.Yes {
-		bad.Add("/yes_no", field.Bad(r.YesNo, "yes or no", field.ErrUnknown))
-	}
+	bad.Refuse(r.YesNo > screening.Yes, "/yes_no", r.YesNo, "yes or no", field.ErrUnknown)
 	if r.Choice != "" {
 		bad.Add("/choice", q.offers(r.Choice))
 	}
@@ -110,9 +108,7 @@ func (q FormQuestion) check(r Reply) error {
 // checkList returns what is wrong with a list of choices.
 func (q FormQuestion) checkList(l screening.Checklist) error {
 	var bad field.Errors
-	if !l.Asked && !l.IsZero() {
-		bad.Add("/asked", field.Bad(false, "true where the list holds codes", field.ErrConflict))
-	}
+	bad.Refuse(!l.Asked && !l.IsZero(), "/asked", false, "true where the list holds codes", field.ErrConflict)
 	seen := map[screening.Code]bool{}
 	for i, code := range slices.Concat(l.Present, l.Unsure) {
 		path := fmt.Sprintf("/present/%d", i)
@@ -120,9 +116,7 @@ func (q FormQuestion) checkList(l screening.Checklist) error {
 			path = fmt.Sprintf("/unsure/%d", i-len(l.Present))
 		}
 		bad.Add(path, q.offers(code))
-		if seen[code] {
-			bad.Add(path, field.Bad(code, "each code once", field.ErrDuplicate))
-		}
+		bad.Refuse(seen[code], path, code, "each code once", field.ErrDuplicate)
 		seen[code] = true
 	}
 	return bad.Err()

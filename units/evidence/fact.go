@@ -67,29 +67,19 @@ func (l *Ledger) add(f Fact) error {
 
 func (f Fact) check() error {
 	var bad field.Errors
-	if f.ID == "" {
-		bad.Add("/id", field.Bad(nil, "package.name", field.ErrMissing))
-	}
-	if f.Value == "" {
-		bad.Add("/value", field.Bad(nil, "what is stated", field.ErrMissing))
-	}
+	bad.Refuse(f.ID == "", "/id", nil, "package.name", field.ErrMissing)
+	bad.Refuse(f.Value == "", "/value", nil, "what is stated", field.ErrMissing)
 	bad.Add("/basis", f.Basis.Check())
 	if _, known := LookUp(f.Source); f.Source != "" && !known {
 		bad.Add("/source", field.Bad(f.Source, "the ID of a listed source", field.ErrUnknown))
 	}
 	switch f.Basis {
 	case Published, Secondary:
-		if f.Source == "" {
-			bad.Add("/source", field.Bad(nil, "the source of a fact that is "+f.Basis.String(), field.ErrMissing))
-		}
+		bad.Refuse(f.Source == "", "/source", nil, "the source of a fact that is "+f.Basis.String(), field.ErrMissing)
 	case Computed:
-		if len(f.From) == 0 {
-			bad.Add("/from", field.Bad(nil, "the facts that it was computed from", field.ErrMissing))
-		}
+		bad.Refuse(len(f.From) == 0, "/from", nil, "the facts that it was computed from", field.ErrMissing)
 	}
-	if f.Basis == Secondary && f.Via == "" {
-		bad.Add("/via", field.Bad(nil, "where a secondary fact was read", field.ErrMissing))
-	}
+	bad.Refuse(f.Basis == Secondary && f.Via == "", "/via", nil, "where a secondary fact was read", field.ErrMissing)
 	return bad.Err()
 }
 

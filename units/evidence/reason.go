@@ -88,14 +88,10 @@ func compare(ours, theirs, all string) error {
 	}
 	var bad field.Errors
 	for _, s := range slot.FindAllString(ours, -1) {
-		if !strings.Contains(theirs, s) {
-			bad.Add("", field.Bad(theirs, "the slot "+s, field.ErrMissing))
-		}
+		bad.Refuse(!strings.Contains(theirs, s), "", theirs, "the slot "+s, field.ErrMissing)
 	}
 	for _, s := range slot.FindAllString(theirs, -1) {
-		if !strings.Contains(all, s) {
-			bad.Add("", field.Bad(s, "a slot that the words have", field.ErrUnknown))
-		}
+		bad.Refuse(!strings.Contains(all, s), "", s, "a slot that the words have", field.ErrUnknown)
 	}
 	return bad.Err()
 }

@@ -104,6 +104,14 @@ func (e *Errors) Add(path string, err error) {
 	}
 }
 
+// Refuse adds the error of the field at path, as [New] makes it, where wrong is true. Its
+// arguments are made either way: a check that may allocate nothing asks first.
+func (e *Errors) Refuse(wrong bool, path string, got any, allowed string, category error) {
+	if wrong {
+		e.Add(path, Bad(got, allowed, category))
+	}
+}
+
 func (e *Errors) add(path string, err error) {
 	for _, f := range flatten(err) {
 		if f == nil || e == nil { // a *Error that was nil before it became an error; nowhere to add to

@@ -97,6 +97,22 @@ func TestFieldErrorsAdd(t *testing.T) {
 	}
 }
 
+// Refuse adds what Add of New adds, and nothing where nothing is wrong.
+func TestErrorsRefuse(t *testing.T) {
+	for _, got := range []any{nil, 0, 1.5, "x"} {
+		var one, other field.Errors
+		one.Refuse(true, "/a", got, "none", field.ErrConflict)
+		other.Add("/a", field.Bad(got, "none", field.ErrConflict))
+		if one.Error() != other.Error() || !errors.Is(one, field.ErrConflict) {
+			t.Errorf("%v: %v, want %v", got, one, other)
+		}
+		one.Refuse(false, "/b", got, "none", field.ErrConflict)
+		if len(one) != 1 {
+			t.Errorf("%v: %v", got, one)
+		}
+	}
+}
+
 func TestAtPrefixes(t *testing.T) {
 	path := rapid.StringMatching(`(/[a-z0-9~]{0,3}){0,3}`)
 	rapid.Check(t, func(t *rapid.T) {

@@ -24,6 +24,17 @@ func ExampleDecode() {
 	// unknown: /1/Load = "100 kg", allowed: the names: reps, load (line 3, column 40)
 }
 
+// What a caller's own code finds wrong is added in one call.
+func ExampleErrors_Refuse() {
+	minutes, weeks := 2000, 12
+	var bad field.Errors
+	bad.Refuse(minutes < 0 || minutes > 1440, "/minutes", minutes, "0 to 1440 minutes", field.ErrOutOfRange)
+	bad.Refuse(weeks < 1, "/weeks", weeks, "1 week or more", field.ErrOutOfRange)
+	fmt.Println(bad.Err())
+	// Output:
+	// out of range: /minutes = 2000, allowed: 0 to 1440 minutes
+}
+
 // A function that checks several fields gathers what is wrong.
 func ExampleErrors_Add() {
 	var bad field.Errors

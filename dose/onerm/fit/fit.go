@@ -29,15 +29,9 @@ func (o Options) Validate() error {
 	if o.Expected == 0 && o.ExpectedSD == 0 {
 		return bad.Err()
 	}
-	if o.Alone {
-		bad.Add("/alone", field.Bad(true, "false where a 1RM is expected", field.ErrConflict))
-	}
-	if o.Expected <= 0 {
-		bad.Add("/expected", field.Bad(o.Expected, "a mass above 0 kg", field.ErrOutOfRange))
-	}
-	if !expectedRange.Contains(o.ExpectedSD) {
-		bad.Add("/expected_sd", field.Bad(float64(o.ExpectedSD), "0.01 to 1", field.ErrOutOfRange))
-	}
+	bad.Refuse(o.Alone, "/alone", true, "false where a 1RM is expected", field.ErrConflict)
+	bad.Refuse(o.Expected <= 0, "/expected", o.Expected, "a mass above 0 kg", field.ErrOutOfRange)
+	bad.Refuse(!expectedRange.Contains(o.ExpectedSD), "/expected_sd", float64(o.ExpectedSD), "0.01 to 1", field.ErrOutOfRange)
 	return bad.Err()
 }
 
@@ -75,9 +69,7 @@ func check(points []Point, o Options) error {
 	for i, p := range points {
 		bad.Add(fmt.Sprintf("/points/%d", i), p.Validate())
 	}
-	if len(points) == 0 {
-		bad.Add("/points", field.Bad(nil, "at least one set", field.ErrMissing))
-	}
+	bad.Refuse(len(points) == 0, "/points", nil, "at least one set", field.ErrMissing)
 	bad.Add("/options", o.Validate())
 	return bad.Err()
 }

@@ -37,9 +37,7 @@ func halfWidth(c onerm.Curve, reps float64, level units.Fraction) (float64, bend
 	var bad field.Errors
 	_, err := c.Fraction(reps)
 	bad.Add("", err)
-	if !levelRange.Contains(level) {
-		bad.Add("/level", field.Bad(float64(level), "0.5 to 0.99", field.ErrOutOfRange))
-	}
+	bad.Refuse(!levelRange.Contains(level), "/level", float64(level), "0.5 to 0.99", field.ErrOutOfRange)
 	if err := bad.Err(); err != nil {
 		return 0, bend.Tangent{}, err
 	}

@@ -34,13 +34,9 @@ type Point struct {
 // Validate returns every bad field of p at once.
 func (p Point) Validate() error {
 	var bad field.Errors
-	if p.Load <= 0 {
-		bad.Add("/load", field.Bad(p.Load, "a mass above 0 kg", field.ErrOutOfRange))
-	}
+	bad.Refuse(p.Load <= 0, "/load", p.Load, "a mass above 0 kg", field.ErrOutOfRange)
 	bad.Add("/reps", bend.CheckReps(p.Reps))
-	if p.SD != 0 && !sdRange.Contains(p.SD) {
-		bad.Add("/sd", field.Bad(float64(p.SD), "0.001 to 0.5, or not given", field.ErrOutOfRange))
-	}
+	bad.Refuse(p.SD != 0 && !sdRange.Contains(p.SD), "/sd", float64(p.SD), "0.001 to 0.5, or not given", field.ErrOutOfRange)
 	if p.Day != 0 {
 		bad.Add("/day", p.Day.Check())
 	}

@@ -41,12 +41,8 @@ func (m Macht2016) Fact() evidence.FactID { return factMacht }
 func (m Macht2016) offset(path string, mass units.Mass, reps float64) (units.Mass, error) {
 	var bad field.Errors
 	bad.Add("", m.Validate())
-	if mass <= 0 {
-		bad.Add(path, field.Bad(mass, "a mass above 0 kg", field.ErrOutOfRange))
-	}
-	if !(reps >= 1 && reps <= math.MaxFloat64) {
-		bad.Add("/reps", field.Bad(reps, "1 repetition or more", field.ErrOutOfRange))
-	}
+	bad.Refuse(mass <= 0, path, mass, "a mass above 0 kg", field.ErrOutOfRange)
+	bad.Refuse(!(reps >= 1 && reps <= math.MaxFloat64), "/reps", reps, "1 repetition or more", field.ErrOutOfRange)
 	if len(bad) > 0 {
 		return 0, bad
 	}

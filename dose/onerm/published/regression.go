@@ -162,9 +162,7 @@ func (g Regression) refuse(path string, m units.Mass, reps float64) error {
 		return field.At("/regression", err)
 	}
 	var bad field.Errors
-	if m <= 0 {
-		bad.Add(path, field.Bad(m, "a mass above 0 kg", field.ErrOutOfRange))
-	}
+	bad.Refuse(m <= 0, path, m, "a mass above 0 kg", field.ErrOutOfRange)
 	if zone := g.line().zone; !zone.Contains(reps) {
 		bad.Add("/reps", field.Bad(reps, zone.String()+" repetitions to failure", field.ErrOutOfRange))
 	}
