@@ -94,15 +94,7 @@ func (cs *cells) leaf(key uint32) int {
 
 // place returns where the key stands in a leaf, or would.
 func place(leaf []cell, key uint32) int {
-	low, high := 0, len(leaf)
-	for low < high {
-		if mid := (low + high) / 2; leaf[mid].when < key {
-			low = mid + 1
-		} else {
-			high = mid
-		}
-	}
-	return low
+	return sort.Search(len(leaf), func(i int) bool { return leaf[i].when >= key })
 }
 
 // insert puts a new cell at place k of leaf i.

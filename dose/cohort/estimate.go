@@ -38,18 +38,11 @@ func (m *mark) join(n *mark) {
 
 // mark returns the mark of an exercise, a new one if there is none.
 func (p *person) mark(exercise uint16) *mark {
-	low, high := 0, len(p.marks)
-	for low < high {
-		if mid := (low + high) / 2; p.marks[mid].exercise < exercise {
-			low = mid + 1
-		} else {
-			high = mid
-		}
+	at, known := slices.BinarySearchFunc(p.marks, exercise, func(m mark, e uint16) int { return cmp.Compare(m.exercise, e) })
+	if !known {
+		p.marks = slices.Insert(p.marks, at, mark{exercise: exercise})
 	}
-	if low == len(p.marks) || p.marks[low].exercise != exercise {
-		p.marks = slices.Insert(p.marks, low, mark{exercise: exercise})
-	}
-	return &p.marks[low]
+	return &p.marks[at]
 }
 
 // estimate takes the estimate of a set in, if it has one.

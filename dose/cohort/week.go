@@ -2,6 +2,7 @@ package cohort
 
 import (
 	"iter"
+	"math/bits"
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/volume"
@@ -76,7 +77,7 @@ func (w PersonWeek) Exercises(bodyMass units.Mass) iter.Seq[ExerciseSets] {
 func (w PersonWeek) exercise(one *cell, bodyMass units.Mass) ExerciseSets {
 	e := &w.study.exercises[one.exercise()]
 	x := ExerciseSets{Exercise: e.id, Measure: e.measure, Done: int(one.done), Left: int(one.left), Right: int(one.right),
-		Count: int64(one.count), Days: ones(one.days), Held: one.load()}
+		Count: int64(one.count), Days: bits.OnesCount8(one.days), Held: one.load()}
 	if e.measure == exercise.Repetitions && bodyMass > 0 {
 		x.BodyLeast = lifted(e.share.Min, bodyMass, units.Down, one.count)
 		x.BodyMost = lifted(e.share.Max, bodyMass, units.Up, one.count)
@@ -93,14 +94,6 @@ func lifted(end func() (units.Fraction, bool), bodyMass units.Mass, r units.Roun
 	m, _ := bodyMass.Scale(share, r) // a share up to 1 fits
 	load, _ := volume.Lifted(m, int(count))
 	return load
-}
-
-func ones(days uint8) int {
-	n := 0
-	for ; days > 0; days &= days - 1 {
-		n++
-	}
-	return n
 }
 
 // numMuscles is one more than the last muscle, so that a muscle is an index.

@@ -127,12 +127,7 @@ func (s *seeker) handles(kind PartKind, handles []Handle, plates []Plate) {
 			continue
 		}
 		s.base(h.Mass.Mass+h.Collars.Mass, 2, h.limit(), pl, func(counts []int) []Part {
-			parts := make([]Part, 0, 2+len(pl.kinds))
-			parts = append(parts, Part{kind, h.Name, withUnit(h.Mass), 1})
-			if h.Collars.Mass > 0 {
-				parts = append(parts, Part{PartCollars, "", withUnit(h.Collars), 1})
-			}
-			return pl.parts(parts, PartPlate, counts)
+			return pl.parts(h.parts(kind), PartPlate, counts)
 		})
 	}
 }

@@ -102,10 +102,7 @@ func (l Load) Parts() []Part {
 	if it.kind == 0 {
 		return nil
 	}
-	parts := []Part{{it.kind, it.name, withUnit(it.mass), 1}}
-	if it.collars.Mass > 0 {
-		parts = append(parts, Part{PartCollars, "", withUnit(it.collars), 1})
-	}
+	parts := Handle{Name: it.name, Mass: it.mass, Collars: it.collars}.parts(it.kind)
 	if it.sums == nil {
 		return parts
 	}
@@ -115,6 +112,15 @@ func (l Load) Parts() []Part {
 	}
 	for p, n := range it.sums.of(l.made.row) {
 		parts = append(parts, Part{kind, "", withUnit(p.Mass), n})
+	}
+	return parts
+}
+
+// parts returns the handle, or what else a load starts from, with its collars.
+func (h Handle) parts(kind PartKind) []Part {
+	parts := []Part{{kind, h.Name, withUnit(h.Mass), 1}}
+	if h.Collars.Mass > 0 {
+		parts = append(parts, Part{PartCollars, "", withUnit(h.Collars), 1})
 	}
 	return parts
 }
@@ -174,7 +180,7 @@ func (l Load) String() string {
 		fmt.Fprintf(&b, " + %d × %s", p.Count, p.Mass)
 	}
 	b.WriteString(ends)
-	if hand := inHand(l.hold); hand != "" {
+	if hand := inHand[l.hold]; hand != "" {
 		if !parts[0].Kind.ready() {
 			b.WriteByte(',')
 		}
@@ -198,7 +204,7 @@ func (l Load) bare() string {
 	case l.hold == body.OnBar, l.hold == body.OnStack, l.hold == body.OnLimb:
 		return l.each.Short(units.Down) + " " + l.hold.String()
 	}
-	return l.each.Short(units.Down) + inHand(l.hold)
+	return l.each.Short(units.Down) + inHand[l.hold]
 }
 
 // head names the part that a load starts from.
@@ -218,16 +224,8 @@ func (p Part) head() string {
 	return name + " at " + p.Mass.String()
 }
 
-func inHand(h body.Hold) string {
-	switch h {
-	case body.OneHand:
-		return " in one hand"
-	case body.OneEachHand:
-		return " in each hand"
-	case body.BothHandsOnOne:
-		return " in both hands"
-	}
-	return ""
+var inHand = map[body.Hold]string{
+	body.OneHand: " in one hand", body.OneEachHand: " in each hand", body.BothHandsOnOne: " in both hands",
 }
 
 // Validate returns every bad field of l at once: a hold not given; a mass below

@@ -151,11 +151,7 @@ func (f *finder) handles(kind PartKind, handles []Handle) {
 		if h.Count < n || onEnds < 0 || onEnds%2 != 0 {
 			continue
 		}
-		parts := []Part{{kind, h.Name, withUnit(h.Mass), 1}}
-		if h.Collars.Mass > 0 {
-			parts = append(parts, Part{PartCollars, "", withUnit(h.Collars), 1})
-		}
-		f.plates(onEnds/2, h.limit(), parts, Use{kind, i, n})
+		f.plates(onEnds/2, h.limit(), h.parts(kind), Use{kind, i, n})
 	}
 }
 

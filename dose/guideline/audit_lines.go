@@ -131,17 +131,14 @@ func (a *auditor) inOrder() []AuditLine {
 
 // real turns a bound into numbers that what was found can be held against.
 func real[T int | float64 | units.Fraction | units.RIR](r units.Range[T]) bound {
-	low, hasLow := r.Min()
-	high, hasHigh := r.Max()
-	switch {
-	case hasLow && hasHigh:
-		return span(float64(low), float64(high))
-	case hasLow:
-		return units.AtLeast(float64(low))
-	case hasHigh:
-		return units.AtMost(float64(high))
+	var b bound
+	if low, ok := r.Min(); ok {
+		b = units.AtLeast(float64(low))
 	}
-	return bound{}
+	if high, ok := r.Max(); ok {
+		b, _ = b.Intersect(units.AtMost(float64(high)))
+	}
+	return b
 }
 
 // span returns the range from low to high, which is not below low.

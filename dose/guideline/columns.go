@@ -9,63 +9,39 @@ import (
 	"example.org/posology/units/field"
 )
 
-// A column of the file holds one field of a recommendation.
-type column struct {
-	field Field
-	read  func(cell []byte, r *Recommendation) error
-}
-
-// columns are those that state a dose, as the collection names them.
-var columns = map[string]column{
-	"population":               {FieldPopulation, plain(func(r *Recommendation) any { return &r.Population })},
-	"age_min":                  {FieldAgeMin, plain(func(r *Recommendation) any { return &r.AgeMin })},
-	"frequency_per_week":       {FieldDays, plain(func(r *Recommendation) any { return &r.Days })},
-	"sessions_per_day":         {FieldSessionsPerDay, plain(func(r *Recommendation) any { return &r.SessionsPerDay })},
-	"sets":                     {FieldSets, plain(func(r *Recommendation) any { return &r.Sets })},
-	"weekly_sets_per_muscle":   {FieldWeeklySets, plain(func(r *Recommendation) any { return &r.WeeklySets })},
-	"reps":                     {FieldReps, plain(func(r *Recommendation) any { return &r.Reps })},
-	"rm":                       {FieldRM, plain(func(r *Recommendation) any { return &r.RM })},
-	"rm_emphasis":              {FieldRMEmphasis, plain(func(r *Recommendation) any { return &r.RMEmphasis })},
-	"intensity_pct_1rm":        {FieldLoad, share(func(r *Recommendation) *units.Range[units.Fraction] { return &r.Load })},
-	"intensity_pct_1rm_upper":  {FieldLoadUpper, share(func(r *Recommendation) *units.Range[units.Fraction] { return &r.LoadUpper })},
-	"intensity_pct_1rm_lower":  {FieldLoadLower, share(func(r *Recommendation) *units.Range[units.Fraction] { return &r.LoadLower })},
-	"intensity_start_pct_1rm":  {FieldLoadStart, share(func(r *Recommendation) *units.Range[units.Fraction] { return &r.LoadStart })},
-	"load_increment_pct":       {FieldLoadStep, share(func(r *Recommendation) *units.Range[units.Fraction] { return &r.LoadStep })},
-	"load_increment_rule":      {FieldLoadRule, plain(func(r *Recommendation) any { return &r.LoadRule })},
-	"rpe":                      {FieldEffort, readEffort},
-	"rir":                      {FieldReserve, plain(func(r *Recommendation) any { return &r.Reserve })},
-	"rest_s":                   {FieldRest, plain(func(r *Recommendation) any { return &r.Rest })},
-	"rest_between_exercises_s": {FieldRestBetween, plain(func(r *Recommendation) any { return &r.RestBetween })},
-	"rest_s_assistance":        {FieldRestAssisting, plain(func(r *Recommendation) any { return &r.RestAssisting })},
-	"rest_between_reps_s":      {FieldRestInSet, plain(func(r *Recommendation) any { return &r.RestInSet })},
-	"rep_duration_s":           {FieldRepSeconds, plain(func(r *Recommendation) any { return &r.RepSeconds })},
-	"concentric_s":             {FieldLiftSeconds, plain(func(r *Recommendation) any { return &r.LiftSeconds })},
-	"eccentric_s":              {FieldLowerSeconds, plain(func(r *Recommendation) any { return &r.LowerSeconds })},
-	"min_hours_between_sessions_same_muscles": {FieldHoursBetween, plain(func(r *Recommendation) any { return &r.HoursBetween })},
-	"balance_days_per_week":                   {FieldBalanceDays, plain(func(r *Recommendation) any { return &r.BalanceDays })},
-	"exercises":                               {FieldExercises, plain(func(r *Recommendation) any { return &r.Exercises })},
-	"exercises_per_muscle_group":              {FieldPerMuscle, plain(func(r *Recommendation) any { return &r.PerMuscle })},
-	"session_min":                             {FieldMinutes, plain(func(r *Recommendation) any { return &r.Minutes })},
-	"impacts_per_session":                     {FieldImpacts, plain(func(r *Recommendation) any { return &r.Impacts })},
-	"period_weeks":                            {FieldWeeks, plain(func(r *Recommendation) any { return &r.Weeks })},
-	"effect":                                  {FieldEffects, readEffects},
-	"aerobic_min_per_week":                    {FieldAerobic, plain(func(r *Recommendation) any { return &r.Aerobic })},
-}
-
-// plain reads a cell that has the form of our own field.
-func plain(into func(*Recommendation) any) func([]byte, *Recommendation) error {
-	return func(cell []byte, r *Recommendation) error { return field.Decode(cell, into(r), field.Strict) }
-}
-
-// share reads a range in percent.
-func share(into func(*Recommendation) *units.Range[units.Fraction]) func([]byte, *Recommendation) error {
-	return func(cell []byte, r *Recommendation) (err error) {
-		var e ends
-		if err = field.Decode(cell, &e, field.Strict); err == nil {
-			*into(r), err = rangeOf[units.Fraction](e, 100)
+// columns are the fields that the collection has, by its own names.
+var columns = func() map[string]Field {
+	byName := map[string]Field{}
+	for f := range Fields() {
+		if name := readers[f].column; name != "" {
+			byName[name] = f
 		}
-		return err
 	}
+	return byName
+}()
+
+// read takes the field from a cell: shares from per cent, others but effort and effects as
+// they stand there.
+func (f Field) read(cell []byte, r *Recommendation) error {
+	switch into := readers[f].at(r).(type) {
+	case *units.Range[units.Fraction]:
+		return readShare(cell, into)
+	case *EffortRange:
+		return readEffort(cell, r)
+	case *[]Effect:
+		return readEffects(cell, r)
+	default:
+		return field.Decode(cell, into, field.Strict)
+	}
+}
+
+// readShare reads a range in percent.
+func readShare(cell []byte, into *units.Range[units.Fraction]) (err error) {
+	var e ends
+	if err = field.Decode(cell, &e, field.Strict); err == nil {
+		*into, err = rangeOf[units.Fraction](e, 100)
+	}
+	return err
 }
 
 // ends are those of a range, and its scale where it has one.

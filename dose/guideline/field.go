@@ -1,7 +1,6 @@
 package guideline
 
 import (
-	"cmp"
 	"fmt"
 	"iter"
 	"slices"
@@ -9,7 +8,7 @@ import (
 	"strings"
 	"sync"
 
-	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -76,72 +75,92 @@ func (f Field) MarshalText() ([]byte, error) { return fields.Marshal(f) }
 // UnmarshalText reads what MarshalText writes.
 func (f *Field) UnmarshalText(text []byte) error { return fields.Unmarshal(text, f) }
 
-// readers say what each field states.
+// readers say of each field what it is about, which column of the file holds it and where
+// it stands in a recommendation. What only an audit asks stands nowhere.
 var readers = [...]reader{
-	FieldPopulation:     worded("for whom", func(r *Recommendation) string { return r.Population }),
-	FieldAgeMin:         worded("age in years, at least", func(r *Recommendation) string { return number(int(r.AgeMin)) }),
-	FieldDays:           ranged("days a week", func(r *Recommendation) units.Range[int] { return r.Days }),
-	FieldSets:           ranged("sets per exercise", func(r *Recommendation) units.Range[int] { return r.Sets }),
-	FieldSessionsPerDay: ranged("sessions a day", func(r *Recommendation) units.Range[int] { return r.SessionsPerDay }),
-	FieldWeeklySets:     ranged("sets per muscle group in a week", func(r *Recommendation) units.Range[int] { return r.WeeklySets }),
-	FieldReps:           ranged("repetitions per set", func(r *Recommendation) units.Range[int] { return r.Reps }),
-	FieldRM:             ranged("load as a repetition maximum", func(r *Recommendation) units.Range[int] { return r.RM }),
-	FieldRMEmphasis:     ranged("repetition maximum that is stressed", func(r *Recommendation) units.Range[int] { return r.RMEmphasis }),
-	FieldLoad:           ranged("load in shares of 1RM", func(r *Recommendation) units.Range[units.Fraction] { return r.Load }),
-	FieldLoadUpper:      ranged("load for the arms and trunk in shares of 1RM", func(r *Recommendation) units.Range[units.Fraction] { return r.LoadUpper }),
-	FieldLoadLower:      ranged("load for the hips and legs in shares of 1RM", func(r *Recommendation) units.Range[units.Fraction] { return r.LoadLower }),
-	FieldLoadStart:      ranged("first load in shares of 1RM", func(r *Recommendation) units.Range[units.Fraction] { return r.LoadStart }),
-	FieldLoadStep:       ranged("rise in load", func(r *Recommendation) units.Range[units.Fraction] { return r.LoadStep }),
-	FieldLoadRule:       worded("when load rises", func(r *Recommendation) string { return r.LoadRule }),
-	FieldEffort:         worded("effort", func(r *Recommendation) string { return r.Effort.String() }),
-	FieldReserve:        ranged("repetitions in reserve", func(r *Recommendation) units.Range[units.RIR] { return r.Reserve }),
-	FieldRestBetween:    ranged("seconds of rest between exercises", func(r *Recommendation) units.Range[int] { return r.RestBetween }),
-	FieldRest:           ranged("seconds of rest between sets", func(r *Recommendation) units.Range[int] { return r.Rest }),
-	FieldRestAssisting:  ranged("seconds of rest in assistance exercises", func(r *Recommendation) units.Range[int] { return r.RestAssisting }),
-	FieldRestInSet:      ranged("seconds of rest between repetitions", func(r *Recommendation) units.Range[float64] { return r.RestInSet }),
-	FieldRepSeconds:     ranged("seconds per repetition", func(r *Recommendation) units.Range[float64] { return r.RepSeconds }),
-	FieldLiftSeconds:    ranged("seconds of lifting", func(r *Recommendation) units.Range[int] { return r.LiftSeconds }),
-	FieldLowerSeconds:   ranged("seconds of lowering", func(r *Recommendation) units.Range[int] { return r.LowerSeconds }),
-	FieldHoursBetween:   worded("hours between sessions of the same muscles, at least", func(r *Recommendation) string { return number(r.HoursBetween) }),
-	FieldBalanceDays:    ranged("days a week with balance training", func(r *Recommendation) units.Range[int] { return r.BalanceDays }),
-	FieldExercises:      ranged("exercises per session", func(r *Recommendation) units.Range[int] { return r.Exercises }),
-	FieldPerMuscle:      ranged("exercises per muscle group", func(r *Recommendation) units.Range[int] { return r.PerMuscle }),
-	FieldMinutes:        ranged("minutes of a session", func(r *Recommendation) units.Range[int] { return r.Minutes }),
-	FieldImpacts:        ranged("moderate impacts per session", func(r *Recommendation) units.Range[int] { return r.Impacts }),
-	FieldWeeks:          ranged("weeks of the programme", func(r *Recommendation) units.Range[int] { return r.Weeks }),
-	FieldEffects:        worded("effects of single variables", (*Recommendation).effects),
-	FieldAerobic:        ranged("minutes a week of aerobic training at moderate effort", func(r *Recommendation) units.Range[int] { return r.Aerobic }),
-	FieldPushPull:       worded("sets a week of pushing and of pulling", nothingStated),
-	FieldSquatHinge:     worded("sets a week of squatting and of hinging", nothingStated),
-	FieldSides:          worded("sets a week of the left and of the right side", nothingStated),
+	FieldPopulation:     {"for whom", "population", func(r *Recommendation) any { return &r.Population }},
+	FieldAgeMin:         {"age in years, at least", "age_min", func(r *Recommendation) any { return &r.AgeMin }},
+	FieldDays:           {"days a week", "frequency_per_week", func(r *Recommendation) any { return &r.Days }},
+	FieldSets:           {"sets per exercise", "sets", func(r *Recommendation) any { return &r.Sets }},
+	FieldSessionsPerDay: {"sessions a day", "sessions_per_day", func(r *Recommendation) any { return &r.SessionsPerDay }},
+	FieldWeeklySets:     {"sets per muscle group in a week", "weekly_sets_per_muscle", func(r *Recommendation) any { return &r.WeeklySets }},
+	FieldReps:           {"repetitions per set", "reps", func(r *Recommendation) any { return &r.Reps }},
+	FieldRM:             {"load as a repetition maximum", "rm", func(r *Recommendation) any { return &r.RM }},
+	FieldRMEmphasis:     {"repetition maximum that is stressed", "rm_emphasis", func(r *Recommendation) any { return &r.RMEmphasis }},
+	FieldLoad:           {"load in shares of 1RM", "intensity_pct_1rm", func(r *Recommendation) any { return &r.Load }},
+	FieldLoadUpper:      {"load for the arms and trunk in shares of 1RM", "intensity_pct_1rm_upper", func(r *Recommendation) any { return &r.LoadUpper }},
+	FieldLoadLower:      {"load for the hips and legs in shares of 1RM", "intensity_pct_1rm_lower", func(r *Recommendation) any { return &r.LoadLower }},
+	FieldLoadStart:      {"first load in shares of 1RM", "intensity_start_pct_1rm", func(r *Recommendation) any { return &r.LoadStart }},
+	FieldLoadStep:       {"rise in load", "load_increment_pct", func(r *Recommendation) any { return &r.LoadStep }},
+	FieldLoadRule:       {"when load rises", "load_increment_rule", func(r *Recommendation) any { return &r.LoadRule }},
+	FieldEffort:         {"effort", "rpe", func(r *Recommendation) any { return &r.Effort }},
+	FieldReserve:        {"repetitions in reserve", "rir", func(r *Recommendation) any { return &r.Reserve }},
+	FieldRestBetween:    {"seconds of rest between exercises", "rest_between_exercises_s", func(r *Recommendation) any { return &r.RestBetween }},
+	FieldRest:           {"seconds of rest between sets", "rest_s", func(r *Recommendation) any { return &r.Rest }},
+	FieldRestAssisting:  {"seconds of rest in assistance exercises", "rest_s_assistance", func(r *Recommendation) any { return &r.RestAssisting }},
+	FieldRestInSet:      {"seconds of rest between repetitions", "rest_between_reps_s", func(r *Recommendation) any { return &r.RestInSet }},
+	FieldRepSeconds:     {"seconds per repetition", "rep_duration_s", func(r *Recommendation) any { return &r.RepSeconds }},
+	FieldLiftSeconds:    {"seconds of lifting", "concentric_s", func(r *Recommendation) any { return &r.LiftSeconds }},
+	FieldLowerSeconds:   {"seconds of lowering", "eccentric_s", func(r *Recommendation) any { return &r.LowerSeconds }},
+	FieldHoursBetween:   {"hours between sessions of the same muscles, at least", "min_hours_between_sessions_same_muscles", func(r *Recommendation) any { return &r.HoursBetween }},
+	FieldBalanceDays:    {"days a week with balance training", "balance_days_per_week", func(r *Recommendation) any { return &r.BalanceDays }},
+	FieldExercises:      {"exercises per session", "exercises", func(r *Recommendation) any { return &r.Exercises }},
+	FieldPerMuscle:      {"exercises per muscle group", "exercises_per_muscle_group", func(r *Recommendation) any { return &r.PerMuscle }},
+	FieldMinutes:        {"minutes of a session", "session_min", func(r *Recommendation) any { return &r.Minutes }},
+	FieldImpacts:        {"moderate impacts per session", "impacts_per_session", func(r *Recommendation) any { return &r.Impacts }},
+	FieldWeeks:          {"weeks of the programme", "period_weeks", func(r *Recommendation) any { return &r.Weeks }},
+	FieldEffects:        {"effects of single variables", "effect", func(r *Recommendation) any { return &r.Effects }},
+	FieldAerobic:        {"minutes a week of aerobic training at moderate effort", "aerobic_min_per_week", func(r *Recommendation) any { return &r.Aerobic }},
+	FieldPushPull:       {about: "sets a week of pushing and of pulling"},
+	FieldSquatHinge:     {about: "sets a week of squatting and of hinging"},
+	FieldSides:          {about: "sets a week of the left and of the right side"},
 }
 
-// A reader says what one field is about and what it states. Whether it states
-// anything is asked more often than what, so that it is asked without printing.
+// A reader says what one field is about and where it stands.
 type reader struct {
-	about  string
-	stated func(*Recommendation) bool
-	value  func(*Recommendation) string // empty if nothing is stated
+	about, column string
+	at            func(*Recommendation) any // a pointer; nil for what only an audit asks
 }
 
-func ranged[T cmp.Ordered](about string, of func(*Recommendation) units.Range[T]) reader {
-	return reader{about,
-		func(r *Recommendation) bool { return !of(r).IsZero() },
-		func(r *Recommendation) string { return printed(of(r)) }}
+// stated reports whether r states the field. It is asked more often than what, so that
+// no range is printed for it.
+func (d reader) stated(r *Recommendation) bool {
+	if d.at != nil {
+		if v, ok := d.at(r).(ranged); ok {
+			return !v.IsZero()
+		}
+	}
+	return d.value(r) != ""
 }
 
-func worded(about string, of func(*Recommendation) string) reader {
-	return reader{about, func(r *Recommendation) bool { return of(r) != "" }, of}
+// A ranged field is a range of any type.
+type ranged interface {
+	IsZero() bool
+	fmt.Stringer
 }
 
-func nothingStated(*Recommendation) string { return "" }
-
-// printed gives the range, nothing for one without ends.
-func printed[T cmp.Ordered](r units.Range[T]) string {
-	if r.IsZero() {
+// value is what r states, empty if that is nothing.
+func (d reader) value(r *Recommendation) string {
+	if d.at == nil {
 		return ""
 	}
-	return r.String()
+	switch v := d.at(r).(type) {
+	case *string:
+		return *v
+	case *int:
+		return number(*v)
+	case *body.Age:
+		return number(int(*v))
+	case *EffortRange:
+		return v.String()
+	case *[]Effect:
+		return r.effects()
+	case ranged:
+		if !v.IsZero() {
+			return v.String()
+		}
+	}
+	return ""
 }
 
 func number(n int) string {

@@ -88,8 +88,8 @@ func (w row) recommendation(cells map[string]json.RawMessage) (Recommendation, e
 	bad.Add("/known", r.Basis.Check())
 	bad.Add("/training_status", w.readTraining(&r))
 	for name, cell := range cells {
-		if c, ok := columns[name]; ok {
-			bad.Add("/"+name, c.read(cell, &r))
+		if f, ok := columns[name]; ok {
+			bad.Add("/"+name, f.read(cell, &r))
 		} else if !slices.Contains(aboutRow, name) {
 			bad.Add("/"+name, field.Bad("", "a column of the file", field.ErrUnknown))
 		}
@@ -119,13 +119,13 @@ func (w row) readTraining(r *Recommendation) error {
 // order of fields. What no column holds stands in the notes.
 func (w row) readBases(r *Recommendation) error {
 	for name, known := range w.KnownFields {
-		c, ok := columns[name]
+		f, ok := columns[name]
 		basis := knownAs[known]
 		if err := basis.Check(); err != nil {
 			return err
 		}
 		if ok {
-			r.Bases = append(r.Bases, FieldBasis{c.field, basis})
+			r.Bases = append(r.Bases, FieldBasis{f, basis})
 		}
 	}
 	slices.SortFunc(r.Bases, func(a, b FieldBasis) int { return int(a.Field) - int(b.Field) })

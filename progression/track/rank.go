@@ -128,15 +128,12 @@ func between(sorted []float64, low, high float64) units.Range[float64] {
 		share := rank - float64(i)
 		return float64((1-share)*sorted[i]) + float64(share*sorted[i+1]), true
 	}
-	from, hasFrom := at(low - 1)
-	to, hasTo := at(high)
-	switch {
-	case hasFrom && hasTo:
-		return units.Must(units.Between(from, to))
-	case hasFrom:
-		return units.AtLeast(from)
-	case hasTo:
-		return units.AtMost(to)
+	var between units.Range[float64]
+	if from, ok := at(low - 1); ok {
+		between = units.AtLeast(from)
 	}
-	return units.Range[float64]{}
+	if to, ok := at(high); ok {
+		between, _ = between.Intersect(units.AtMost(to))
+	}
+	return between
 }

@@ -134,26 +134,17 @@ func (m Muscle) MarshalText() ([]byte, error) { return muscles.Marshal(m) }
 // UnmarshalText reads what MarshalText writes.
 func (m *Muscle) UnmarshalText(text []byte) error { return muscles.Unmarshal(text, m) }
 
+var resisted = [...]Demand{
+	WholeBody: 0, Neck: SpinalCompression, Shoulder: ShoulderResisted, Elbow: ElbowResisted, WristHand: WristResisted,
+	UpperBack: SpinalCompression, LowerBack: SpinalCompression, Abdomen: AbdominalPressure,
+	Hip: HipResisted, Knee: KneeResisted, AnkleFoot: AnkleResisted,
+}
+
 // Resisted returns the demand that loaded work of the region makes, and
 // whether there is one: [WholeBody] has none of its own.
 func (r Region) Resisted() (Demand, bool) {
-	switch r {
-	case Neck, UpperBack, LowerBack:
-		return SpinalCompression, true
-	case Shoulder:
-		return ShoulderResisted, true
-	case Elbow:
-		return ElbowResisted, true
-	case WristHand:
-		return WristResisted, true
-	case Abdomen:
-		return AbdominalPressure, true
-	case Hip:
-		return HipResisted, true
-	case Knee:
-		return KneeResisted, true
-	case AnkleFoot:
-		return AnkleResisted, true
+	if !regions.Valid(r) {
+		return 0, false
 	}
-	return 0, false
+	return resisted[r], resisted[r] != 0
 }
