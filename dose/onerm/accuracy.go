@@ -180,7 +180,7 @@ func (a attempt) byAccuracy(e *Estimate, o Options, s setlog.Set, p body.Person)
 	}
 	if !ok || !okLow || !margin.given() {
 		return refuse(field.New("/set/reps", fmt.Sprintf("%v to failure (%v)", e.ToFailure, s.Effort), "repetitions to failure that the accuracy has a band for, with a margin for this person", ErrNotStudied),
-			evidence.Because(codeNoBand, factMismatch).With(evidence.Number("reps", e.ToFailure), evidence.Effort("effort", s.Effort)))
+			evidence.Because("onerm.none-accuracy", factMismatch).With(evidence.Number("reps", e.ToFailure), evidence.Effort("effort", s.Effort)))
 	}
 	if err := a.measuredEnds(e, o, margin); err != nil {
 		return field.At("/set/load", err)
@@ -221,19 +221,19 @@ func (a attempt) measuredEnds(e *Estimate, o Options, m margin) error {
 }
 
 func (a attempt) accuracyReasons(e Estimate, o Options, s setlog.Set, m margin, mismatch []string) []evidence.Reason {
-	first := evidence.Because(codeAccuracy, e.Formula.Fact()).With(
+	first := evidence.Because("onerm.accuracy", e.Formula.Fact()).With(
 		evidence.Term("formula", e.Formula.String()), evidence.Number("reps", e.ToFailure), evidence.Text("margin", m.String()), evidence.Term("loading", e.Loading.String()))
 	if o.Accuracy.Fact != "" {
 		first.Facts = append(first.Facts, o.Accuracy.Fact)
 	}
 	list := a.reasonsReserve(s, e, []evidence.Reason{first})
 	for _, what := range mismatch {
-		list = append(list, evidence.Because(codeMismatch, factMismatch).With(evidence.Text("what", what)))
+		list = append(list, evidence.Because("onerm.mismatch", factMismatch).With(evidence.Text("what", what)))
 	}
 	if a.novice {
 		list = append(list, evidence.Because(codeLikelyLow, factUntrained, factUntrainedShare, factReestimate))
 	} else if e.Formula == practisedFormula && a.reps+a.high > openNearReps {
-		list = append(list, evidence.Because(codeReadsLow, factOpenMid).With(evidence.Term("formula", e.Formula.String())))
+		list = append(list, evidence.Because("onerm.reads-low", factOpenMid).With(evidence.Term("formula", e.Formula.String())))
 	}
 	return o.reasons(list, a.reps+a.high)
 }

@@ -201,11 +201,11 @@ func (c *combination) reasons() []evidence.Reason {
 	for _, e := range c.sets {
 		days[e.Day] = true
 	}
-	list := []evidence.Reason{evidence.Because(codeCombined, factDayError, factSetError, factShared).With(
+	list := []evidence.Reason{evidence.Because("onerm.combined", factDayError, factSetError, factShared).With(
 		evidence.Count("sets", len(c.sets)), evidence.Days("days", len(days)), evidence.Share("spread", units.Fraction(c.sigma)))}
 	for _, i := range c.unfit {
 		e := c.sets[i]
-		list = append(list, evidence.Because(codeUnfit, factUnfit).With(evidence.Day("day", e.Day), evidence.Number("reps", e.ToFailure), evidence.Mass("one_rm", e.OneRM)))
+		list = append(list, evidence.Because("onerm.unfit", factUnfit).With(evidence.Day("day", e.Day), evidence.Number("reps", e.ToFailure), evidence.Mass("one_rm", e.OneRM)))
 	}
 	return list
 }

@@ -83,34 +83,17 @@ var equations = [...]equation{
 		advised: evidence.Fact{Value: "made from loads of 55 to 95 % of the 1RM", Source: "mayhew1992", Basis: evidence.Secondary, Via: "Reynolds, Gordon, Robergs. J Strength Cond Res 2006;20(3):584-592"},
 		people:  evidence.Fact{Value: "college men and women, a minute of bench presses", Source: "mayhew1992", Basis: evidence.FromMemory},
 	},
-	OConner: {
-		Shape:   shape.Shape{Kind: shape.Linear, A: 40, Domain: above0},
-		studied: sharedRange,
-		known:   evidence.Fact{Source: "oconner1989", Basis: evidence.FromMemory, Locator: "also printed with 0.025"},
-		advised: evidence.Fact{Value: "used up to 10 or 12 repetitions to failure", Basis: evidence.FromMemory},
-		people:  unknownPeople,
-	},
-	Wathen: {
-		Shape:   shape.Shape{Kind: shape.Exponential, A: 48.8, B: 53.8, C: 0.075, Domain: above0},
-		studied: sharedRange,
-		known:   evidence.Fact{Source: "wathen1994", Basis: evidence.FromMemory, Locator: "435-446"},
-		advised: evidence.Fact{Value: "used up to 10 or 15 repetitions to failure", Basis: evidence.FromMemory},
-		people:  unknownPeople,
-	},
-	Adams: {
-		Shape:   shape.Shape{Kind: shape.Hyperbola, A: 1, B: 1, C: 0.02, Domain: upTo(50)},
-		studied: sharedRange,
-		known:   evidence.Fact{Source: "adams1994", Basis: evidence.FromMemory},
-		advised: evidence.Fact{Value: "used up to 10 repetitions to failure", Basis: evidence.FromMemory},
-		people:  unknownPeople,
-	},
+	OConner: remembered(shape.Shape{Kind: shape.Linear, A: 40, Domain: above0}, "oconner1989", "also printed with 0.025", "used up to 10 or 12 repetitions to failure"),
+	Wathen:  remembered(shape.Shape{Kind: shape.Exponential, A: 48.8, B: 53.8, C: 0.075, Domain: above0}, "wathen1994", "435-446", "used up to 10 or 15 repetitions to failure"),
+	Adams:   remembered(shape.Shape{Kind: shape.Hyperbola, A: 1, B: 1, C: 0.02, Domain: upTo(50)}, "adams1994", "", "used up to 10 repetitions to failure"),
 	Kemmler2006: {
 		Shape:   shape.Shape{Kind: shape.Cubic, A: kemmler0, B: kemmler1, C: kemmler2, D: kemmler3, Domain: shape.Rising(kemmler1, kemmler2, kemmler3)},
 		studied: kemmlerRange,
 		known:   evidence.Fact{Source: "kemmler2006", Basis: evidence.Published, Locator: "abstract"},
 		advised: evidence.Fact{Value: "tested in zones from 3 to 20 repetitions to failure", Source: "kemmler2006", Basis: evidence.Published, Locator: "abstract"},
 		people:  evidence.Fact{Value: "70 trained women after the menopause, 57.4 ± 3.1 years; machine leg press, bench press, rowing, leg adduction", Source: "kemmler2006", Basis: evidence.Published, Locator: "abstract"},
-	}, Kemmler2024LatPulls: kemmler2024("lat pulls", 9.87542505e-1, 1.52700149e-2, 2.78487038e-3, -1.15638888e-4),
+	},
+	Kemmler2024LatPulls:       kemmler2024("lat pulls", 9.87542505e-1, 1.52700149e-2, 2.78487038e-3, -1.15638888e-4),
 	Kemmler2024TricepsDips:    kemmler2024("triceps dips", 9.73559954e-1, 2.71642658e-2, 9.30880743e-4, -4.77453474e-5),
 	Kemmler2024TrunkExtension: kemmler2024("trunk extension", 1.01565994, -1.30808261e-2, 6.01883266e-3, -2.28623800e-4),
 	Kemmler2024TrunkFlexion:   kemmler2024("trunk flexion", 9.94961852e-1, 7.31240752e-3, 2.93967456e-3, -1.05109010e-4),
@@ -118,13 +101,19 @@ var equations = [...]equation{
 	Kemmler2024LegFlexion:     kemmler2024("leg flexion", 9.94637813e-1, 7.15193846e-3, 3.33621122e-3, -1.09143358e-4),
 	Reynolds2006ChestPress:    reynolds2006("flat barbell bench press", 48.47, 55.51, 0.0723),
 	Reynolds2006LegPress:      reynolds2006("plate-loaded leg press", 26.41, 78.17, 0.0569),
-	BaechleGroves: {
-		Shape:   shape.Shape{Kind: shape.Slope, A: 0.033, Domain: above0},
+	BaechleGroves:             remembered(shape.Shape{Kind: shape.Slope, A: 0.033, Domain: above0}, "baechle2000", "", "used up to 10 repetitions to failure"),
+}
+
+// remembered is a row of which coefficients, place and advice are from memory, and the
+// people not known here.
+func remembered(s shape.Shape, source evidence.SourceID, locator, advised string) equation {
+	return equation{
+		Shape:   s,
 		studied: sharedRange,
-		known:   evidence.Fact{Source: "baechle2000", Basis: evidence.FromMemory},
-		advised: evidence.Fact{Value: "used up to 10 repetitions to failure", Basis: evidence.FromMemory},
+		known:   evidence.Fact{Source: source, Basis: evidence.FromMemory, Locator: locator},
+		advised: evidence.Fact{Value: advised, Basis: evidence.FromMemory},
 		people:  unknownPeople,
-	},
+	}
 }
 
 // kemmler2024 is a row of the cubics of 2024. Only the coefficients were read:

@@ -157,11 +157,11 @@ func checkMatch(s setlog.Set, e exercise.Exercise) error {
 	bad.Refuse(s.Load == 0, "/set/load", s.Load, "a load above 0 kg", field.ErrOutOfRange)
 	if e.MovesBody {
 		bad.Add("/exercise/moves_body", refuse(field.Bad(true, "an exercise in which the weight is most of what is lifted; here count the repetitions at this load", field.ErrConflict),
-			evidence.Because(codeNoMovesBody, factMovesBody)))
+			evidence.Because("onerm.none-moves-body", factMovesBody)))
 	}
 	if e.Measure != exercise.Repetitions && e.Measure != 0 {
 		bad.Add("/exercise/measure", refuse(field.Bad(e.Measure, "an exercise counted in repetitions", field.ErrConflict),
-			evidence.Because(codeNoMeasure, factToFailure).With(evidence.Term("measure", e.Measure.String()))))
+			evidence.Because("onerm.none-measure", factToFailure).With(evidence.Term("measure", e.Measure.String()))))
 	}
 	return bad.Err()
 }

@@ -53,7 +53,7 @@ func (a attempt) check(effort units.Effort) error {
 	top, _ := sharedRange.Max()
 	if a.kemmler && a.noSex && float64(high) > top && a.asks(Kemmler2006, low, high) {
 		return refuse(field.New("/person/sex", nil, "the sex, since above 10 repetitions to failure only an equation for women is left", field.ErrMissing),
-			evidence.Because(codeSexDecides, factKemmlerChoice).With(evidence.Count("reps", reps)))
+			evidence.Because("onerm.none-sex", factKemmlerChoice).With(evidence.Count("reps", reps)))
 	}
 	_, _, interval := lookUp(a.reps, a.high, a.novice)
 	for _, f := range house {
@@ -62,7 +62,7 @@ func (a attempt) check(effort units.Effort) error {
 		}
 	}
 	return refuse(field.New("/set/reps", reps.String()+" to failure ("+effort.String()+")", a.allowed(), ErrNotStudied),
-		evidence.Because(codeNoRange, factSharedRange, factKemmlerChoice).With(evidence.Count("reps", reps), evidence.Effort("effort", effort), evidence.Text("allowed", a.allowed())))
+		evidence.Because("onerm.none-range", factSharedRange, factKemmlerChoice).With(evidence.Count("reps", reps), evidence.Effort("effort", effort), evidence.Text("allowed", a.allowed())))
 }
 
 func (a attempt) allowed() string {
@@ -165,20 +165,20 @@ func (a attempt) reasons(s setlog.Set, e Estimate, o Options) []evidence.Reason 
 	list := a.reasonsReserve(s, e, []evidence.Reason{a.reasonEquation(e)})
 	add := func(r evidence.Reason) { list = append(list, r) }
 	r, m, _ := lookUp(a.reps, a.high, a.novice)
-	add(evidence.Because(codeInterval, r.fact(), factColumns).With(evidence.Text("row", r.String()), evidence.Text("margin", m.String()), evidence.Term("grade", r.grade.String())))
+	add(evidence.Because("onerm.interval", r.fact(), factColumns).With(evidence.Text("row", r.String()), evidence.Text("margin", m.String()), evidence.Term("grade", r.grade.String())))
 	if own, ok := a.own(a.reps, a.low); ok && own != a.lower(a.reps, a.low) {
 		k, _ := a.lowest(a.reps + a.low)
-		add(evidence.Because(codeOrder, factOrder).With(evidence.Share("own", units.Fraction(1-own/k)), evidence.Share("down", units.Fraction(1-a.lower(a.reps, a.low)/k))))
+		add(evidence.Because("onerm.lower-end", factOrder).With(evidence.Share("own", units.Fraction(1-own/k)), evidence.Share("down", units.Fraction(1-a.lower(a.reps, a.low)/k))))
 	}
 	list = o.reasons(list, a.reps+a.high)
 	if a.novice && !a.measured() {
 		add(evidence.Because(codeLikelyLow, factUntrained, factUntrainedShare, factReestimate))
 	}
 	if a.kemmler && a.noSex && a.asks(Kemmler2006, a.reps+a.low, a.reps+a.high) {
-		add(evidence.Because(codeNoSex, factKemmlerChoice))
+		add(evidence.Because("onerm.sex-not-given", factKemmlerChoice))
 	}
 	if isDumbbell(s.Hold) {
-		add(evidence.Because(codeDumbbell, factNoDumbbells))
+		add(evidence.Because("onerm.no-dumbbells", factNoDumbbells))
 	}
 	return list
 }
@@ -189,10 +189,10 @@ func (a attempt) reasonsReserve(s setlog.Set, e Estimate, list []evidence.Reason
 		list = append(list, a.reasonReserve(s.Effort, e))
 	}
 	if a.high > a.low {
-		list = append(list, evidence.Because(codeHalfPoint, factHalfPoint).With(evidence.Effort("effort", s.Effort), evidence.Number("reps", e.ToFailure)))
+		list = append(list, evidence.Because("onerm.half-point", factHalfPoint).With(evidence.Effort("effort", s.Effort), evidence.Number("reps", e.ToFailure)))
 	}
 	if a.high > wideReserve {
-		list = append(list, evidence.Because(codeWide, factWide, factReserveLimit).With(evidence.Count("reserve", a.high)))
+		list = append(list, evidence.Because("onerm.reserve-wide", factWide, factReserveLimit).With(evidence.Count("reserve", a.high)))
 	}
 	return list
 }
@@ -200,19 +200,19 @@ func (a attempt) reasonsReserve(s setlog.Set, e Estimate, list []evidence.Reason
 func (a attempt) reasonEquation(e Estimate) evidence.Reason {
 	switch {
 	case a.measured():
-		return evidence.Because(codeMeasured, factMeasured).With(evidence.Mass("load", e.OneRM), evidence.Term("stated", e.Stated.String()))
+		return evidence.Because("onerm.measured", factMeasured).With(evidence.Mass("load", e.OneRM), evidence.Term("stated", e.Stated.String()))
 	case e.Formula == Kemmler2006:
-		return evidence.Because(codeKemmler, Kemmler2006.Fact(), rangeFact(Kemmler2006), peopleFact(Kemmler2006), factKemmlerError, factKemmlerChoice).With(
+		return evidence.Because("onerm.kemmler2006", Kemmler2006.Fact(), rangeFact(Kemmler2006), peopleFact(Kemmler2006), factKemmlerError, factKemmlerChoice).With(
 			evidence.Number("reps", e.ToFailure))
 	case e.Formula == a.also:
-		return evidence.Because(codePractised, e.Formula.Fact(), rangeFact(e.Formula), factPractised, factMeneses, factOlderTrained, factOpenNear).With(
+		return evidence.Because("onerm.practised", e.Formula.Fact(), rangeFact(e.Formula), factPractised, factMeneses, factOlderTrained, factOpenNear).With(
 			evidence.Term("formula", e.Formula.String()), evidence.Term("loading", e.Loading.String()), evidence.Number("reps", e.ToFailure))
 	}
-	return evidence.Because(codeLower, Epley.Fact(), Brzycki.Fact(), factSharedRange, factLower).With(evidence.Term("formula", e.Formula.String()), evidence.Number("reps", e.ToFailure))
+	return evidence.Because("onerm.lower-of-two", Epley.Fact(), Brzycki.Fact(), factSharedRange, factLower).With(evidence.Term("formula", e.Formula.String()), evidence.Number("reps", e.ToFailure))
 }
 
 func (a attempt) reasonReserve(effort units.Effort, e Estimate) evidence.Reason {
-	r := evidence.Because(codeReserve, factToFailure, factReserveBias)
+	r := evidence.Because("onerm.reserve-added", factToFailure, factReserveBias)
 	if effort.Scale() == units.ScaleRPE {
 		r.Facts = append(r.Facts, evidence.RatingFact(effort.Number()))
 	}

@@ -140,10 +140,10 @@ func (a attempt) byHouse(e *Estimate, o Options, s setlog.Set) error {
 // reasons adds what the options did.
 func (o Options) reasons(list []evidence.Reason, toFailure int) []evidence.Reason {
 	if share := o.tired(toFailure); share > 0 {
-		list = append(list, evidence.Because(codeTired, factTired, factOpenSets).With(evidence.Share("share", units.Fraction(share))))
+		list = append(list, evidence.Because("onerm.tired", factTired, factOpenSets).With(evidence.Share("share", units.Fraction(share))))
 	}
 	if o.level() != tableLevel {
-		list = append(list, evidence.Because(codeLevel, factTableLevel).With(evidence.Share("level", o.level())))
+		list = append(list, evidence.Because("onerm.level", factTableLevel).With(evidence.Share("level", o.level())))
 	}
 	return list
 }

@@ -118,7 +118,7 @@ func reserveOf(e units.Effort) (low, high int, err error) {
 	to, _ := r.Max()
 	if to > maxReserve {
 		return 0, 0, refuse(field.Bad(e, "at most 5 repetitions in reserve: more cannot be counted", ErrNotStudied),
-			evidence.Because(codeNoReserve, factReserveLimit).With(evidence.Effort("effort", e), evidence.Count("most", maxReserve)))
+			evidence.Because("onerm.none-reserve", factReserveLimit).With(evidence.Effort("effort", e), evidence.Count("most", maxReserve)))
 	}
 	return int(math.Floor(float64(from))), int(math.Ceil(float64(to))), nil
 }

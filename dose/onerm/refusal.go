@@ -8,19 +8,6 @@ import (
 	"example.org/posology/units/field"
 )
 
-// Codes of the reasons why a set that is in order gives no estimate. They are
-// stable.
-const (
-	codeNoMovesBody evidence.ReasonCode = "onerm.none-moves-body"
-	codeNoMeasure   evidence.ReasonCode = "onerm.none-measure"
-	codeNoReserve   evidence.ReasonCode = "onerm.none-reserve"
-	codeNoRIR       evidence.ReasonCode = "onerm.none-rating"
-	codeNoEffort    evidence.ReasonCode = "onerm.none-effort"
-	codeNoRange     evidence.ReasonCode = "onerm.none-range"
-	codeNoBand      evidence.ReasonCode = "onerm.none-accuracy"
-	codeSexDecides  evidence.ReasonCode = "onerm.none-sex"
-)
-
 // WhyRefused returns why a set gives no estimate, for an error of [FromSet] that
 // says nothing else: the set is in order, and the equations have no answer for
 // it. It is false for nil and where a field is malformed or contradicts another.
@@ -61,9 +48,9 @@ func refuse(f *field.Error, why evidence.Reason) error {
 
 // noReserve says why an effort has no reserve.
 func noReserve(e units.Effort, err error) error {
-	why := evidence.Because(codeNoRIR, factToFailure).With(evidence.Effort("effort", e))
+	why := evidence.Because("onerm.none-rating", factToFailure).With(evidence.Effort("effort", e))
 	if e.IsZero() {
-		why = evidence.Because(codeNoEffort, factToFailure)
+		why = evidence.Because("onerm.none-effort", factToFailure)
 	}
 	var f *field.Error
 	if !errors.As(err, &f) {
@@ -76,29 +63,29 @@ func noReserve(e units.Effort, err error) error {
 func refusalWords() evidence.Words {
 	const tellMore = "Please tell us next time how many more you could have done; then that set tells us more."
 	return evidence.Words{
-		codeNoMovesBody: {
+		"onerm.none-moves-body": {
 			Client:    "Here you lift a part of your own body too, so we count repetitions instead.",
 			Clinician: "The body, or a long limb, is most of what is lifted: a 1RM of the held weight alone would mislead. Repetitions at this load are counted instead.",
 		},
-		codeNoMeasure: {
+		"onerm.none-measure": {
 			Client:    "This exercise goes by time or distance, so that is what we count.",
 			Clinician: "The exercise is counted in {measure}; a 1RM is estimated from repetitions.",
 		},
-		codeNoReserve: {
+		"onerm.none-reserve": {
 			Client:    "That set ended with many left, more than anybody can count. It was good practice, and we look again later.",
 			Clinician: "{effort} was told: more than {most} in reserve cannot be counted, and no estimate rests on it.",
 		},
-		codeNoRIR:    {Client: tellMore, Clinician: "The rating {effort} does not tell repetitions in reserve."},
-		codeNoEffort: {Client: tellMore, Clinician: "No effort was recorded, so that the repetitions to failure are not known."},
-		codeNoRange: {
+		"onerm.none-rating": {Client: tellMore, Clinician: "The rating {effort} does not tell repetitions in reserve."},
+		"onerm.none-effort": {Client: tellMore, Clinician: "No effort was recorded, so that the repetitions to failure are not known."},
+		"onerm.none-range": {
 			Client:    "That many repetitions do not tell us how strong you are. It was good practice, and we look again later.",
 			Clinician: "{reps} repetitions to failure ({effort}) lie outside what the equations for this person were studied on: {allowed}.",
 		},
-		codeNoBand: {
+		"onerm.none-accuracy": {
 			Client:    "That many repetitions do not tell us how strong you are. It was good practice, and we look again later.",
 			Clinician: "{reps} repetitions to failure ({effort}): the accuracy given has no band, or no margin for this person, there.",
 		},
-		codeSexDecides: {
+		"onerm.none-sex": {
 			Clinician: "{reps} repetitions to failure: only an equation for women is left there, and the sex was not given.",
 		},
 	}

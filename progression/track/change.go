@@ -83,12 +83,14 @@ func checkCount(n int) error {
 	return nil
 }
 
-var changeCodes = map[function.Shown]evidence.ReasonCode{function.Real: codeReal, function.NotShown: codeNotShown, function.WithinLearning: codeLearning}
+var changeCodes = map[function.Shown]evidence.ReasonCode{
+	function.Real: "track.change.real", function.NotShown: "track.change.not-shown", function.WithinLearning: "track.change.within-learning",
+}
 
 func (a RealChangeAnswer) reasons(r Reliability, level units.Fraction) []evidence.Reason {
 	code := changeCodes[a.Shown]
 	if a.Shown == function.Real && a.Change < 0 {
-		code = codeRealFall
+		code = "track.change.real-fall"
 	}
 	facts := []evidence.FactID{factDetectable, factPercent}
 	if r.Fact != "" {
@@ -100,7 +102,7 @@ func (a RealChangeAnswer) reasons(r Reliability, level units.Fraction) []evidenc
 	}
 	list := []evidence.Reason{evidence.Because(code, facts...).With(args...)}
 	if a.Learned > 0 {
-		list = append(list, evidence.Because(codeLearned, factLearned).With(evidence.Share("learned", a.Learned)))
+		list = append(list, evidence.Because("track.change.learning-taken-off", factLearned).With(evidence.Share("learned", a.Learned)))
 	}
 	return list
 }

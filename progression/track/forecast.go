@@ -41,7 +41,7 @@ func (s State) Forecast(m Model, day units.Day) (Forecast, error) {
 		return Forecast{}, err
 	}
 	ahead := daysFrom(last, day)
-	why := evidence.Because(codeAhead, factModel, factFading).With(evidence.Day("day", day), evidence.Days("days", ahead))
+	why := evidence.Because("track.ahead", factModel, factFading).With(evidence.Day("day", day), evidence.Days("days", ahead))
 	return Forecast{Belief: s.Now(m).after(m.gap(ahead), day), Reading: m.Day + m.Noise, Reasons: []evidence.Reason{why}}, nil
 }
 

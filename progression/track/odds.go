@@ -73,14 +73,14 @@ func (t *Track) change(i int) (change, variance float64) {
 }
 
 func (o Odds) reason(margin, level units.Fraction) evidence.Reason {
-	code := codeUnclear
+	code := evidence.ReasonCode("track.unclear")
 	switch {
 	case o.Rose >= level:
-		code = codeRose
+		code = "track.rose"
 	case o.Fell >= level:
-		code = codeFell
+		code = "track.fell"
 	case o.Held >= level:
-		code = codeHeld
+		code = "track.held"
 	}
 	return evidence.Because(code, factModel, factErrors, factFirm).With(
 		evidence.Day("from", o.From), evidence.Day("to", o.To), evidence.Share("change", o.Change), evidence.Share("low", o.Low), evidence.Share("high", o.High),

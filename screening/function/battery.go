@@ -158,7 +158,7 @@ func (b Battery) Score() (BatteryScore, error) {
 	}
 	var fact evidence.FactID
 	s.Band, fact = band(s.Total)
-	s.Reasons = append(s.Reasons, evidence.Because(codeTotal, fact).With(s.Total.arg("value"), evidence.Term("band", s.Band.String())))
+	s.Reasons = append(s.Reasons, evidence.Because("function.battery.total", fact).With(s.Total.arg("value"), evidence.Term("band", s.Band.String())))
 	return s, nil
 }
 
@@ -184,16 +184,16 @@ func (s *BatteryScore) part(m Measure, how HowDone, value Amount) Amount {
 			facts = append(facts, factCourseTrap)
 		}
 		got := Amount{int64(n) * perUnit, Points}
-		s.Reasons = append(s.Reasons, evidence.Because(codePart, facts...).With(evidence.Term("part", m.String()), value.arg("value"), got.arg("points")))
+		s.Reasons = append(s.Reasons, evidence.Because("function.battery.part", facts...).With(evidence.Term("part", m.String()), value.arg("value"), got.arg("points")))
 		return got
 	case how == 0:
 		tell(codePartNotTried, untriedFact(m))
 	case how == Unable:
-		tell(codePartUnable, unableFact(m))
+		tell("function.battery.unable", unableFact(m))
 	case how == Refused && m == batteryTandem:
 		tell(codePartNotTried, factNotTried)
 	default:
-		tell(codePartNotScored, factNotScored)
+		tell("function.battery.not-scored", factNotScored)
 		return Amount{}
 	}
 	return nought

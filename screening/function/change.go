@@ -91,7 +91,7 @@ func ChangeBetween(before, after Result, sex body.Sex, age body.Age) (ChangeAnsw
 	v.measure(sex, age)
 	v.decide(before.mayLearn(), sex, age)
 	if before.Protocol == "" || after.Protocol == "" {
-		v.Reasons = append(v.Reasons, evidence.Because(codeProtocolUnstated, factAlike).With(evidence.Term("test", v.Test.String())))
+		v.Reasons = append(v.Reasons, evidence.Because("function.change.protocol-not-stated", factAlike).With(evidence.Term("test", v.Test.String())))
 	}
 	return v, nil
 }
@@ -201,7 +201,7 @@ func practice(m Measure) (Norm, bool) {
 func (v *ChangeAnswer) decide(mayLearn bool, sex body.Sex, age body.Age) {
 	limit, ok := v.detectable()
 	if !ok {
-		v.Reasons = append(v.Reasons, evidence.Because(codeNoDetectable, factNoDetectable).With(
+		v.Reasons = append(v.Reasons, evidence.Because("function.change.none-published", factNoDetectable).With(
 			evidence.Term("test", v.Test.String()), v.Difference.arg("difference"), evidence.Count("age", int(age)), evidence.Term("sex", sexText(sex))))
 		return
 	}
@@ -228,12 +228,12 @@ func (v *ChangeAnswer) judge(limit Norm) (evidence.ReasonCode, []evidence.FactID
 	switch above := v.Difference.size().millionths > limit.Value.millionths; {
 	case above && v.Direction == Better:
 		v.Shown = Real
-		return codeRealBetter, facts
+		return "function.change.real-better", facts
 	case above:
 		v.Shown = Real
-		return codeRealWorse, facts
+		return "function.change.real-worse", facts
 	}
-	return codeChangeNotShown, facts
+	return "function.change.not-shown", facts
 }
 
 // learned reports whether the practice effect changes the answer: the gain is
@@ -256,8 +256,8 @@ func (v *ChangeAnswer) covered(learning Norm) bool {
 func (v *ChangeAnswer) judgeLearned(learning Norm) evidence.ReasonCode {
 	if v.covered(learning) {
 		v.Shown = WithinLearning
-		return codeLearning
+		return "function.change.within-learning"
 	}
 	v.Shown = NotShown
-	return codeLearningTakenOff
+	return "function.change.learning-taken-off"
 }

@@ -70,7 +70,7 @@ func AgainstNorms(r Result, sex body.Sex, age body.Age) ([]NormAnswer, error) {
 		}
 	}
 	if len(all) == 0 {
-		all = append(all, noNorm("", evidence.Because(codeNoNorm, factNoNorm).With(evidence.Term("test", r.Test.String()))))
+		all = append(all, noNorm("", evidence.Because("function.no-norm", factNoNorm).With(evidence.Term("test", r.Test.String()))))
 	}
 	return all, nil
 }
@@ -99,7 +99,7 @@ func (t table) standings(r Result, sex body.Sex, age body.Age) []NormAnswer {
 		return nil
 	}
 	if t.course != "" && t.course != r.Test.String() {
-		return []NormAnswer{noNorm(t.body, evidence.Because(codeNoCourse, printed[0].Fact, factNoNorm).With(
+		return []NormAnswer{noNorm(t.body, evidence.Because("function.no-norm.course", printed[0].Fact, factNoNorm).With(
 			evidence.Text("body", t.body), evidence.Text("course", t.course), evidence.Term("test", r.Test.String())))}
 	}
 	var own []NormAnswer
@@ -118,10 +118,10 @@ func (t table) standings(r Result, sex body.Sex, age body.Age) []NormAnswer {
 func (t table) outside(printed []Norm, r Result, sex body.Sex, age body.Age) NormAnswer {
 	bySex := slices.ContainsFunc(printed, func(n Norm) bool { return n.Ages.Contains(age) })
 	if bySex {
-		reason := evidence.Because(codeNoSex, printed[0].Fact, factNoNorm).With(evidence.Text("body", t.body), evidence.Term("test", r.Test.String()), evidence.Count("age", int(age)))
+		reason := evidence.Because("function.no-norm.sex", printed[0].Fact, factNoNorm).With(evidence.Text("body", t.body), evidence.Term("test", r.Test.String()), evidence.Count("age", int(age)))
 		return noNorm(t.body, reason.With(evidence.Term("sex", sexText(sex))))
 	}
-	reason := evidence.Because(codeNoAge, printed[0].Fact, factNoNorm).With(evidence.Text("body", t.body), evidence.Term("test", r.Test.String()), evidence.Count("age", int(age)))
+	reason := evidence.Because("function.no-norm.age", printed[0].Fact, factNoNorm).With(evidence.Text("body", t.body), evidence.Term("test", r.Test.String()), evidence.Count("age", int(age)))
 	return noNorm(t.body, reason.With(evidence.Text("ages", agesText(printed, sex))))
 }
 
@@ -188,13 +188,13 @@ func (n Norm) position(score Amount, less bool) Position {
 func (n Norm) cautions() []evidence.Reason {
 	var all []evidence.Reason
 	if n.Basis == evidence.FromMemory {
-		all = append(all, evidence.Because(codeFromMemory, n.Fact).With(evidence.Text("body", n.Body)))
+		all = append(all, evidence.Because("function.caution.from-memory", n.Fact).With(evidence.Text("body", n.Body)))
 	}
 	if n.People != "" {
-		all = append(all, evidence.Because(codePeople, n.Fact).With(evidence.Text("people", n.People), evidence.Text("body", n.Body)))
+		all = append(all, evidence.Because("function.caution.people", n.Fact).With(evidence.Text("people", n.People), evidence.Text("body", n.Body)))
 	}
 	if n.Note != "" {
-		all = append(all, evidence.Because(codeNote, n.Fact).With(evidence.Text("note", n.Note), evidence.Text("body", n.Body)))
+		all = append(all, evidence.Because("function.caution.note", n.Fact).With(evidence.Text("note", n.Note), evidence.Text("body", n.Body)))
 	}
 	return all
 }

@@ -148,7 +148,7 @@ func (r Result) Score() (Score, error) {
 		return Score{Reason: r.unscored()}, nil
 	}
 	p := r.Test.protocol()
-	reason := evidence.Because(codeScored, r.Test.rangeFact())
+	reason := evidence.Because("function.scored", r.Test.rangeFact())
 	if p.course != 0 {
 		reason.Facts = append(reason.Facts, factSpeed)
 	}
@@ -160,5 +160,5 @@ func (r Result) Score() (Score, error) {
 }
 
 func (r Result) unscored() evidence.Reason {
-	return evidence.Because(codeNotScored, factNotScored).With(evidence.Term("test", r.Test.String()), evidence.Term("how", r.How.String()))
+	return evidence.Because("function.not-scored", factNotScored).With(evidence.Term("test", r.Test.String()), evidence.Term("how", r.How.String()))
 }

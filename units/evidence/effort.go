@@ -3,6 +3,7 @@ package evidence
 import (
 	"fmt"
 	"iter"
+	"slices"
 
 	"example.org/posology/units"
 )
@@ -30,15 +31,12 @@ func RatingFact(rating float64) FactID { return FactID(fmt.Sprintf("units.rpe-%v
 
 // UnitFacts yields the facts behind package units, which cannot name its own.
 func UnitFacts() iter.Seq[Fact] {
-	return func(yield func(Fact) bool) {
-		for rating, rir := range units.Ratings() {
-			f := ratingFacts[rating]
-			f.ID = RatingFact(rating)
-			f.Value = fmt.Sprintf("a rating of %v stands for %v in reserve", rating, rir)
-			if !yield(f) {
-				return
-			}
-		}
-		yield(fiveOrSix)
+	var list []Fact
+	for rating, rir := range units.Ratings() {
+		f := ratingFacts[rating]
+		f.ID = RatingFact(rating)
+		f.Value = fmt.Sprintf("a rating of %v stands for %v in reserve", rating, rir)
+		list = append(list, f)
 	}
+	return slices.Values(append(list, fiveOrSix))
 }

@@ -3,6 +3,7 @@ package fit
 import (
 	"math"
 
+	"gonum.org/v1/gonum/floats"
 	"gonum.org/v1/gonum/mat"
 )
 
@@ -230,18 +231,6 @@ func differences(p problem, columns [][]float64, at []float64) {
 	}
 }
 
-func negative(x []float64) []float64 {
-	y := make([]float64, len(x))
-	for i, v := range x {
-		y[i] = -v
-	}
-	return y
-}
+func negative(x []float64) []float64 { return floats.ScaleTo(make([]float64, len(x)), -1, x) }
 
-func plus(x, y []float64) []float64 {
-	sum := make([]float64, len(x))
-	for i, v := range x {
-		sum[i] = v + y[i]
-	}
-	return sum
-}
+func plus(x, y []float64) []float64 { return floats.AddTo(make([]float64, len(x)), x, y) }

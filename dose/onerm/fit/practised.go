@@ -57,7 +57,7 @@ func ForPractised(points []Point, form onerm.Form) (onerm.Curve, error) {
 	d := c.Data()
 	for i, r := range d.Reasons {
 		if r.Code == codeExpected { // it is not known otherwise
-			d.Reasons[i] = evidence.Because(codePractised, factPractised).With(evidence.Mass("expected", o.Expected), evidence.Share("sd", o.ExpectedSD))
+			d.Reasons[i] = evidence.Because("fit.practised", factPractised).With(evidence.Mass("expected", o.Expected), evidence.Share("sd", o.ExpectedSD))
 		}
 	}
 	return onerm.NewCurve(d)

@@ -12,18 +12,8 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// Codes of the reasons that Fit gives. They are stable.
-const (
-	codeCurve    evidence.ReasonCode = "fit.curve"
-	codePrior    evidence.ReasonCode = "fit.prior"
-	codeAlone    evidence.ReasonCode = "fit.alone"
-	codeOneCount evidence.ReasonCode = "fit.one-count"
-	codeSameDay  evidence.ReasonCode = "fit.same-day"
-	codeBeyond   evidence.ReasonCode = "fit.beyond"
-	codeExpected evidence.ReasonCode = "fit.expected"
-
-	codePractised evidence.ReasonCode = "fit.practised"
-)
+// codeExpected is of a 1RM that is known otherwise.
+const codeExpected evidence.ReasonCode = "fit.expected"
 
 // Words returns what this package's reasons say. It is made once.
 func Words() evidence.Lexicon { return lexicon() }
@@ -32,30 +22,30 @@ var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidenc
 
 func words() evidence.Words {
 	return evidence.Words{
-		codeCurve: {
+		"fit.curve": {
 			Client:    "This is your own line: how weight and repetitions go together for you.",
 			Clinician: "{form} fitted to {sets} of {reps} repetitions to failure; the 1RM is its load at one repetition. Intervals are for a further set on another day, by Student's t with {freedom} degrees of freedom and an error of {noise} a set.",
 		},
-		codePrior: {
+		"fit.prior": {
 			Clinician: "The shape began at the population's, {population} of the 1RM at ten repetitions, and came to {own}; {told} of what is known of it was told by these sets.",
 		},
-		codeAlone: {
+		"fit.alone": {
 			Clinician: "The shape is from these sets alone, without the population's.",
 		},
-		codeOneCount: {
+		"fit.one-count": {
 			Client:    "A set with another weight would tell us more about you.",
 			Clinician: "All sets are of {reps} repetitions: they say nothing about the shape, which is the population's.",
 		},
-		codeSameDay: {
+		"fit.same-day": {
 			Clinician: "{shared} of {sets} sets share a day with another, and so {share} of their error variance.",
 		},
-		codeBeyond: {
+		"fit.beyond": {
 			Clinician: "The sets begin at {reps} repetitions; the 1RM, at one, is extrapolated, and its interval is for the form being right.",
 		},
 		codeExpected: {
 			Clinician: "A 1RM of {expected} ± {sd}, known otherwise, was counted too.",
 		},
-		codePractised: {
+		"fit.practised": {
 			Clinician: "The 1RM of {expected} ± {sd} that O'Conner gives for the same sets was counted too: for practised people with a bar. Nothing of the kind was measured with dumbbells, in novices or over 50.",
 		},
 	}
@@ -64,23 +54,23 @@ func words() evidence.Words {
 // reasons says how the curve came about.
 func (m *model) reasons(d onerm.CurveData, shape bend.Bend, covariance mat.Symmetric) []evidence.Reason {
 	list := []evidence.Reason{
-		evidence.Because(codeCurve, formFact(m.Form), factOneRM, factSet, factFreedom, factLimit, factFall).With(
+		evidence.Because("fit.curve", formFact(m.Form), factOneRM, factSet, factFreedom, factLimit, factFall).With(
 			evidence.Term("form", m.Form.String()), evidence.Text("sets", sets(d.Sets)), evidence.Number("reps", d.Studied), evidence.Count("freedom", d.Freedom), evidence.Share("noise", units.Fraction(d.Noise))),
 	}
 	if m.Alone {
-		list = append(list, evidence.Because(codeAlone))
+		list = append(list, evidence.Because("fit.alone"))
 	} else {
 		list = append(list, m.reasonPrior(shape, covariance))
 	}
 	fewest, _ := d.Studied.Min()
 	if most, _ := d.Studied.Max(); fewest == most {
-		list = append(list, evidence.Because(codeOneCount, factPrior).With(evidence.Number("reps", fewest)))
+		list = append(list, evidence.Because("fit.one-count", factPrior).With(evidence.Number("reps", fewest)))
 	}
 	if n := shared(m.ends); n > 0 {
-		list = append(list, evidence.Because(codeSameDay, factSameDay).With(evidence.Count("shared", n), evidence.Count("sets", d.Sets), evidence.Share("share", units.Fraction(sameDay))))
+		list = append(list, evidence.Because("fit.same-day", factSameDay).With(evidence.Count("shared", n), evidence.Count("sets", d.Sets), evidence.Share("share", units.Fraction(sameDay))))
 	}
 	if fewest > 1 {
-		list = append(list, evidence.Because(codeBeyond, factOneRM).With(evidence.Number("reps", fewest)))
+		list = append(list, evidence.Because("fit.beyond", factOneRM).With(evidence.Number("reps", fewest)))
 	}
 	if m.Expected > 0 {
 		list = append(list, evidence.Because(codeExpected).With(evidence.Mass("expected", m.Expected), evidence.Share("sd", m.ExpectedSD)))
@@ -93,7 +83,7 @@ func (m *model) reasonPrior(shape bend.Bend, covariance mat.Symmetric) evidence.
 	if m.form().HasFloor() {
 		facts = append(facts, factFloor)
 	}
-	return evidence.Because(codePrior, facts...).With(
+	return evidence.Because("fit.prior", facts...).With(
 		evidence.Share("population", percentOf(math.Exp(population.mean))), evidence.Share("own", percentOf(shape.Fall())), evidence.Share("told", told(shape, covariance)))
 }
 
