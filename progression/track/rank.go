@@ -128,12 +128,12 @@ func between(sorted []float64, low, high float64) units.Range[float64] {
 		share := rank - float64(i)
 		return float64((1-share)*sorted[i]) + float64(share*sorted[i+1]), true
 	}
-	var between units.Range[float64]
+	var ends units.Range[float64]
 	if from, ok := at(low - 1); ok {
-		between = units.AtLeast(from)
+		ends = units.AtLeast(from)
 	}
 	if to, ok := at(high); ok {
-		between, _ = between.Intersect(units.AtMost(to))
+		ends, _ = ends.Intersect(units.AtMost(to))
 	}
-	return between
+	return ends
 }
