@@ -30,7 +30,7 @@ func TestAfterOneVisit(t *testing.T) {
 			t.Errorf("%s: %s", day, said)
 		}
 	}
-	for reader, want := range map[string]string{"client": "You have trained once, on Wednesday 6 January 2027.", "doctor": "who joins a class: one visit, on Wednesday 6 January 2027."} {
+	for reader, want := range map[string]string{"client": "You have trained once, on Wednesday 6 January 2027.", "doctor": "strength training of this person: one visit, on Wednesday 6 January 2027."} {
 		if said := step(0, "2027-01-07", "review", "new: none\n", "-for", reader); !strings.Contains(said, want) {
 			t.Errorf("%s: no %q in %s", reader, want, said)
 		}

@@ -97,7 +97,7 @@ func TestClearanceFromBeforeASign(t *testing.T) {
 	step(0, "2027-01-09", "review", "new: none\n"+looked)
 	tryer{t, f}.says(step(0, "2027-01-10", "ask", asked), "Clearance by Dr K of 2026-12-10 not counted: what showed or hurt at the visit on 2027-01-08 has ended it")
 	said := step(0, "2027-01-10", "review", "new: none\n", "-for", "doctor")
-	tryer{t, f}.says(said, "Agreement by Dr K of 2026-12-10 does not count: what showed or hurt at the visit on", "has ended it", "not in force until")
+	tryer{t, f}.says(said, "Agreement by Dr K of Thursday 10 December 2026 does not count: what showed or hurt at the visit on", "has ended it", "not in force until")
 	tryer{t, f}.says(step(0, "2027-01-10", "list", ""), "Held until there is an answer: the doctor, with a clearance; with it: ask.")
 	tryer{t, f}.says(step(0, "2027-01-12", "ask", asked+fmt.Sprintf(agreed, "2027-01-11")), "Clearance by Dr K of 2027-01-11, in force until")
 }

@@ -24,11 +24,5 @@ func (s sheet) line(format string, args ...any) {
 
 // because prints what the reasons say to the clinician, each sentence once.
 func (s sheet) because(mark string, reasons []evidence.Reason) {
-	var said []string
-	for _, r := range reasons {
-		if text := s.Clinician(r); text != "" {
-			s.Each(mark, []string{text}, said...)
-			said = append(said, text)
-		}
-	}
+	s.Each(mark, page.Texts(s.Clinician, reasons))
 }

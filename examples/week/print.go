@@ -11,7 +11,6 @@ import (
 	"example.org/posology/examples/internal/papers"
 	"example.org/posology/progression/record"
 	"example.org/posology/units"
-	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
 
@@ -24,7 +23,7 @@ func printWeek(w io.Writer, r result) error {
 	s.line("A WEEK OF TRAINING, AND WHAT GUIDELINES SAY OF IT")
 	s.Note(r.Visit.Note)
 	s.line("\n%s", r.Visit.Client)
-	s.Task("Own task", r.Visit.Task, r.Visit.Tasks)
+	s.Para(page.Wanted("Own task", r.Visit.Task, r.Visit.Tasks))
 	printScreening(s, r.Visit)
 	if r.Visit.Week == nil {
 		s.Heading("No week for now")
@@ -102,31 +101,16 @@ func printSession(s sheet, w week.Week) {
 	s.line("   Warm-up: %d minutes of easy movement.", first.WarmUp)
 	names, amounts := 0, 0
 	for _, item := range first.Items {
-		names, amounts = max(names, len(item.Name)), max(amounts, len(amount(item)))
+		names, amounts = max(names, len(item.Name)), max(amounts, len(page.Sets(item)))
 	}
 	for i, item := range first.Items {
 		load := "without weight"
 		if item.Mode != dose.WithoutLoad {
 			load = item.Load.String()
 		}
-		s.line("%2d. %-*s  %-*s  %s", i+1, names, item.Name, amounts, amount(item), load)
+		s.line("%2d. %-*s  %-*s  %s", i+1, names, item.Name, amounts, page.Sets(item), load)
 		s.Say("    ", effort(item))
 	}
-}
-
-// amount prints "2 sets of 10, each side".
-func amount(item dose.Prescription) string {
-	text := fmt.Sprintf("%s of %s", page.Counted(item.Sets, "set"), page.Counts(item))
-	if item.Measure != exercise.Repetitions {
-		text += " " + item.Measure.String()
-	}
-	switch {
-	case item.OneSided && item.Side == body.Both:
-		text += ", each side"
-	case item.OneSided:
-		text += fmt.Sprintf(", %s side", item.Side)
-	}
-	return text
 }
 
 func effort(item dose.Prescription) string {
@@ -137,8 +121,10 @@ func effort(item dose.Prescription) string {
 	case item.Reserve.Countable:
 		text = fmt.Sprintf("end each set with %v repetitions left", item.Reserve)
 	}
-	if item.Finding != nil {
+	if item.Finding != nil && item.Finding.MaxSteps > 0 {
 		text += "; find the load from here"
+	} else if item.Finding != nil {
+		text += "; stay with it for the visit"
 	}
 	if item.Share > 0 {
 		text += fmt.Sprintf("; %s of what is known of strength", item.Share)

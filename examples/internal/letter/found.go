@@ -75,7 +75,7 @@ func finding(words evidence.Lexicon, f screening.Finding) string {
 	case known && other.Clinician == "", f.Branch() != 0:
 		return ""
 	case known:
-		return apart.Clinician(f.Reason)
+		return page.Dated(apart.Clinician(f.Reason))
 	}
 	term, ok := screening.LookUp(f.Code)
 	if !ok {
@@ -90,17 +90,6 @@ func finding(words evidence.Lexicon, f screening.Finding) string {
 		text += ", with an agreement in force that names it"
 	}
 	return upper(text) + "."
-}
-
-// said returns what reasons say to a clinician, each sentence once.
-func said(words evidence.Lexicon, list []evidence.Reason) []string {
-	var lines []string
-	for _, r := range list {
-		if text := words.Clinician(r); !slices.Contains(lines, text) {
-			lines = append(lines, text)
-		}
-	}
-	return lines
 }
 
 // events says what happened, with region, side and day.

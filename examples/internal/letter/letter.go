@@ -79,9 +79,9 @@ func (l Letter) Document() (document.Document, error) {
 		for _, t := range l.Tables {
 			d.Table(t)
 		}
-		d.Points(said(words, l.Said)...)
+		d.Points(page.Texts(words.Clinician, l.Said)...)
 	}
-	d.Listed("Overdue", said(words, l.Overdue)...)
+	d.Listed("Overdue", page.Texts(words.Clinician, l.Overdue)...)
 	l.tell(&d, words, before)
 	tests := "Tests of function"
 	if l.Last {
@@ -120,7 +120,7 @@ func (l Letter) tell(d *document.Document, words evidence.Lexicon, before screen
 	for _, q := range l.Outcome.Missing {
 		open = append(open, q.Reason)
 	}
-	unknown := said(words, open)
+	unknown := page.Texts(words.Clinician, open)
 	for i, text := range unknown { // what follows here stands in what goes on meanwhile
 		text, _, _ = strings.Cut(text, " Until it is looked at: ")
 		unknown[i], _, _ = strings.Cut(text, " Counts as ")
@@ -163,6 +163,9 @@ func (l Letter) meanwhile(asked bool) string {
 		text = "only light loads, with somebody qualified beside the person."
 	case len(l.Training) > 0:
 		text = "training goes on within the limits named."
+	}
+	if page.OwnLimits(l.Outcome).IsZero() && len(page.Restrictions(l.Profile)) == 0 {
+		text = strings.NewReplacer(" and within the limits named", "", " within the limits named", "").Replace(text)
 	}
 	if asked {
 		return "Until I hear from you: " + text

@@ -10,8 +10,8 @@ import (
 	"example.org/posology/units/body"
 )
 
-// Amount says sets and repetitions: "2 sets of 10 on each side".
-func Amount(item dose.Prescription) string {
+// Sets says sets and repetitions: "2 sets of 10 on each side".
+func Sets(item dose.Prescription) string {
 	sets := item.Sets
 	if item.Feel != nil {
 		sets-- // the last one
@@ -26,6 +26,12 @@ func Amount(item dose.Prescription) string {
 	case item.OneSided:
 		text += fmt.Sprintf(", %s side only", item.Side)
 	}
+	return text
+}
+
+// Amount says the same with the tempo.
+func Amount(item dose.Prescription) string {
+	text := Sets(item)
 	if item.Measure == exercise.Repetitions {
 		pause := ""
 		if item.Tempo.Pausing > 0 {

@@ -4,6 +4,7 @@ import (
 	"bufio"
 	"fmt"
 	"io"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -49,9 +50,14 @@ func (p *Paper) Para(text string) {
 
 // ClientTexts returns what the reasons say to the client, each sentence once.
 func ClientTexts(words evidence.Lexicon, reasons []evidence.Reason) []string {
+	return Texts(words.Client, reasons)
+}
+
+// Texts returns what reasons say, each sentence once, with its days as [Day] says them.
+func Texts(say func(evidence.Reason) string, reasons []evidence.Reason) []string {
 	var texts []string
 	for _, r := range reasons {
-		if text := words.Client(r); text != "" && !slices.Contains(texts, text) {
+		if text := Dated(say(r)); text != "" && !slices.Contains(texts, text) {
 			texts = append(texts, text)
 		}
 	}
@@ -63,12 +69,10 @@ func (p *Paper) Clients(mark string, reasons []evidence.Reason) {
 	p.Each(mark, ClientTexts(p.words, reasons))
 }
 
-// Each prints texts, each behind the mark, but for those that were said before.
-func (p *Paper) Each(mark string, texts []string, said ...string) {
+// Each prints texts, each behind the mark.
+func (p *Paper) Each(mark string, texts []string) {
 	for _, text := range texts {
-		if !slices.Contains(said, text) {
-			p.Say(mark, text)
-		}
+		p.Say(mark, text)
 	}
 }
 
@@ -103,10 +107,7 @@ const NoDevice = "This comes from an example of a library, which is no medical d
 // Quoted puts a person's own words in quotation marks.
 func Quoted(words string) string { return "“" + strings.TrimRight(words, ".") + "”" }
 
-// Task prints what the person wants to be able to do, and what a plan is made for, if that was said.
-func (p *Paper) Task(lead, words string, tasks []choice.Task) { p.Para(Wanted(lead, words, tasks)) }
-
-// Wanted says the same in a sentence.
+// Wanted says what the person wants to be able to do, and what a plan is made for, if that was said.
 func Wanted(lead, words string, tasks []choice.Task) string {
 	text, between := lead+": "+Quoted(words), ". We plan for: "
 	for _, t := range tasks {
@@ -121,6 +122,19 @@ func cite(facts []evidence.FactID) string {
 		ids[i] = string(f)
 	}
 	return "[" + strings.Join(ids, "; ") + "]"
+}
+
+var isoDay = regexp.MustCompile(`\d{4}-\d{2}-\d{2}`)
+
+// Dated says the days in a text as [Day] does: for readers who take no part in the file.
+func Dated(text string) string {
+	return isoDay.ReplaceAllStringFunc(text, func(found string) string {
+		var d units.Day
+		if d.UnmarshalText([]byte(found)) != nil {
+			return found
+		}
+		return Day(d)
+	})
 }
 
 // Day prints "Monday 30 November 2026".

@@ -96,7 +96,11 @@ func favours(f screening.Favour) string {
 func ToClient(o screening.Outcome) []evidence.Reason {
 	var list []evidence.Reason
 	for _, f := range o.Findings {
-		if o.Route < screening.Emergency || f.Route == o.Route {
+		asked := slices.ContainsFunc(o.Missing, func(q screening.Question) bool { return q.Code == f.Code })
+		switch {
+		case o.Route == screening.Emergency && f.Route < o.Route:
+		case !f.Known && f.Route <= screening.Tell && asked: // the question says the same
+		default:
 			list = append(list, f.Reason)
 		}
 	}

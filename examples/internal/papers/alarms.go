@@ -5,7 +5,6 @@ import (
 
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression/record"
-	"example.org/posology/units"
 )
 
 // Alarms says to a clinician what stands against training and what to do now; "" where
@@ -17,11 +16,7 @@ func Alarms(list []record.Alarm) string {
 	}
 	var texts []string
 	for _, s := range list {
-		text := words.Clinician(s.Reasons[0])
-		for _, day := range []units.Day{s.Day, max(s.Day, s.LookedAt.Day)} {
-			text = strings.ReplaceAll(text, day.String(), page.Day(day))
-		}
-		texts = append(texts, text)
+		texts = append(texts, page.Dated(words.Clinician(s.Reasons[0])))
 	}
 	if len(list) > 0 && list[0].Open {
 		texts = append(texts, "Nobody is known to have looked, and nothing goes on.")

@@ -8,11 +8,9 @@ import (
 
 	"example.org/posology/dose/choice"
 	"example.org/posology/dose/exercise"
-	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression"
-	"example.org/posology/progression/record"
 	"example.org/posology/screening/function"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
@@ -64,58 +62,6 @@ func Went(t choice.Tried) string {
 		parts = append(parts, t.Protocol)
 	}
 	return strings.Join(parts, ", ")
-}
-
-// work is what an estimate holds for.
-type work struct {
-	exercise exercise.ID
-	side     body.Side
-	hold     body.Hold
-}
-
-// strengthChanges are the first and the last estimate of each exercise, side and hold of
-// which there are two days; of a test that gives none nothing is said.
-func strengthChanges(r record.Record, who body.Person, tracks []Strength) [][]string {
-	catalogue, err := exercise.Standard().With(r.Own...)
-	if err != nil {
-		return nil // the record was read, so it cannot be
-	}
-	var order []work
-	of := map[work][]onerm.Estimate{}
-	for _, set := range r.Tests {
-		ex, _ := catalogue.Get(set.Exercise)
-		e, err := onerm.FromSet(set, ex, who)
-		if err != nil {
-			continue
-		}
-		w := work{e.Exercise, e.Side, e.Hold}
-		if len(of[w]) == 0 {
-			order = append(order, w)
-		}
-		of[w] = append(of[w], e)
-	}
-	var rows [][]string
-	for _, w := range order {
-		list := of[w]
-		slices.SortStableFunc(list, func(a, b onerm.Estimate) int { return cmp.Compare(a.Day, b.Day) })
-		start, end := list[0], list[len(list)-1]
-		if start.Day == end.Day {
-			continue
-		}
-		ex, _ := catalogue.Get(w.exercise)
-		name := upper(ex.Name)
-		if w.side != body.Both {
-			name += ", " + w.side.String()
-		}
-		rows = append(rows, []string{name, estimated(start), estimated(end), shownOf(tracks, w.exercise, w.side)})
-	}
-	return rows
-}
-
-func estimated(e onerm.Estimate) string {
-	low, _ := e.Interval.Min()
-	high, _ := e.Interval.Max()
-	return fmt.Sprintf("%s (%s to %s) %s, %s", e.OneRM.Short(units.Nearest), low.Short(units.Down), high.Short(units.Up), e.Stated, e.Day)
 }
 
 // A tested is the first and the last result of a test, and what the difference shows.

@@ -31,7 +31,7 @@ func Discharge(r record.Record, review record.Review) ([]Paper, error) {
 	if err != nil {
 		return nil, err
 	}
-	e := ending{r: r, review: review, kept: keeps(review), beside: shown(r, review), tests: functionChanges(review.Tested), tracks: tracks, strength: strengthChanges(r, review.Screening.Who, tracks)}
+	e := ending{r: r, review: review, kept: keeps(review), beside: shown(r, review), tests: functionChanges(review.Tested), tracks: tracks}
 	v := OfReview(review)
 	e.r.Profile.Setting, v.profile.Setting = screening.Alone, screening.Alone // from now on
 	s, err := newSheet(review.Day, r.Note, review.Profile)
@@ -46,7 +46,7 @@ func Discharge(r record.Record, review record.Review) ([]Paper, error) {
 	for _, t := range e.tests {
 		l.Said = append(l.Said, t.change.Reasons...)
 	}
-	l.Opening = fmt.Sprintf("%s: the end of a programme of strength training, %s%s", r.Client, visits(review), planned(review.Attended))
+	l.Opening = fmt.Sprintf("The end of a programme of strength training: %s%s", visits(review), planned(review.Attended))
 	if alarm := Alarms(review.Alarms); alarm != "" {
 		l.Opening = alarm + " " + l.Opening
 	}
@@ -70,13 +70,12 @@ func planned(a record.AttendanceReport) string {
 
 // An ending is what both papers of the last day are made of.
 type ending struct {
-	r        record.Record // of who trains with nobody near
-	review   record.Review
-	kept     []dose.Prescription // what goes on, nothing where somebody is to look first
-	beside   []beside.Item       // likewise
-	tests    []tested
-	tracks   []Strength
-	strength [][]string
+	r      record.Record // of who trains with nobody near
+	review record.Review
+	kept   []dose.Prescription // what goes on, nothing where somebody is to look first
+	beside []beside.Item       // likewise
+	tests  []tested
+	tracks []Strength
 }
 
 // keeps returns what goes on alone: the dose that was done last, with the weight that a search found, where
@@ -144,7 +143,7 @@ func (e ending) client(s *sheet) {
 	s.Section("What you have reached")
 	s.Table(e.lifted())
 	if len(e.kept) > 0 && len(e.tracks) > 0 { // no praise beside what holds
-		s.Say("Your strength, by all that you lifted: " + followed(e.tracks))
+		s.Say("Your strength, by all that you lifted. " + followed(e.tracks))
 	}
 	var results []string
 	for _, t := range e.tests {
@@ -260,10 +259,6 @@ func (e ending) again(item dose.Prescription, weeks int) string {
 // tables are start, end and change for the letter.
 func (e ending) tables() []document.Table {
 	list := []document.Table{e.lifted()}
-	if len(e.strength) > 0 {
-		list = append(list, document.Table{Caption: "Estimated one-repetition maximum, with its interval. Two of them do not tell a change from noise: the change is that of all visits, where these show one.",
-			Head: []string{"Exercise", "Start", "End", "Change"}, Rows: e.strength})
-	}
 	if len(e.tracks) > 0 {
 		t := document.Table{Caption: fmt.Sprintf("Strength by all visits: change with its %v interval; rising and falling are changes of more than %v", StrengthLevel, StrengthMargin), Head: []string{"Exercise", "From", "To", "Change"}}
 		for _, k := range e.tracks {
@@ -284,7 +279,7 @@ func (e ending) tables() []document.Table {
 // lifted is what was lifted at the first and at the last visit of each exercise.
 func (e ending) lifted() document.Table {
 	t := document.Table{Caption: "What was lifted", Head: []string{"Exercise", "First visit", "Last visit"}}
-	for _, item := range e.review.Items {
+	for _, item := range slices.Concat(e.review.Items, e.review.Left) {
 		logs := slices.DeleteFunc(slices.Clone(item.Log), func(v visitLog) bool { return len(v.Sets) == 0 })
 		if len(logs) > 0 {
 			t.Rows = append(t.Rows, []string{upper(item.Name), lifts(logs[0]), lifts(logs[len(logs)-1])})

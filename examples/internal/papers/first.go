@@ -21,7 +21,7 @@ func OfPlan(r record.Plan) Visit {
 		note: r.Note, client: r.Client, day: day, profile: r.Profile, check: r.Today, outcome: r.Screening,
 		letter: letter.Letter{
 			Note: r.Note, Client: r.Client, Task: r.Task, Day: day,
-			Opening: fmt.Sprintf("On %s I saw this person for strength training: %s.", page.Day(day), r.Client),
+			Opening: fmt.Sprintf("On %s I saw this person for strength training.", page.Day(day)),
 			Profile: r.Profile, Check: r.Today, Outcome: r.Screening, Stopped: r.Week == nil, Tests: results(r.Tested),
 		},
 		handout: func(s *sheet) { firstVisit(s, r) },
@@ -40,7 +40,8 @@ func firstVisit(s *sheet, r record.Plan) {
 	if r.Week != nil {
 		first = append(first, s.texts(page.WhyUnused(r.Week.Unused))...)
 	}
-	s.Points(append(first, limits(r.Screening, r.Profile, r.Week != nil)...)...)
+	first = append(first, limits(r.Screening, r.Profile, r.Week != nil)...)
+	s.Points(first...)
 	s.asked(r.Screening, OfPlan(r).letter)
 	if r.Week == nil {
 		s.Section("For now")
@@ -56,10 +57,10 @@ func firstVisit(s *sheet, r record.Plan) {
 		text += fmt.Sprintf(", %d of them easy movement to warm up", warmUp)
 	}
 	s.Listed("Your days", append(days, text+".")...)
-	s.exercises(partsOf(r.Week.Sessions[0].Items))
+	s.exercises(partsOf(r.Week.Sessions[0].Items), first...)
 	s.beside(r.Week.Beside, r.Week.NotBeside)
 	s.tests(r.Tested)
-	s.goodToKnow(r.Week.Reasons, r.Week.Sessions[0].Items, r.Week.Review)
+	s.goodToKnow(r.Week.Reasons, r.Week.Sessions[0].Items, r.Week.Review, OfPlan(r).day)
 }
 
 // limits are what others have asked for and, where there are exercises, what is left out and minded.
@@ -82,9 +83,13 @@ func (s *sheet) asked(o screening.Outcome, l letter.Letter) {
 }
 
 // goodToKnow leaves out what was said of single exercises: that they are light.
-func (s *sheet) goodToKnow(reasons []evidence.Reason, items []dose.Prescription, review units.Day) {
+func (s *sheet) goodToKnow(reasons []evidence.Reason, items []dose.Prescription, review, day units.Day) {
 	if slices.ContainsFunc(items, func(d dose.Prescription) bool { return slices.Contains(d.Flags, dose.BelowEffectiveDose) }) {
 		reasons = slices.DeleteFunc(slices.Clone(reasons), func(r evidence.Reason) bool { return strings.HasPrefix(string(r.Code), "dose.week-below-goal") })
 	}
-	s.Listed("Good to know", append(s.texts(reasons), "We look at this plan together again by "+page.Day(review)+".")...)
+	texts := s.texts(reasons)
+	if review > day {
+		texts = append(texts, "We look at this plan together again by "+page.Day(review)+".")
+	}
+	s.Listed("Good to know", texts...)
 }

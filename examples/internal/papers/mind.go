@@ -19,6 +19,7 @@ import (
 // What a client minds is common practice, in our own words: no source is claimed for it.
 const (
 	withSpray = "For the tightness in your chest: keep the spray or tablets that you were prescribed within reach. At the first tightness stop, sit down and take them as your doctor told you. If it does not pass, call the emergency services. Ask your doctor before you train if you were given none."
+	headKnock = "After a knock on the head call for medical help at once, even if you feel well: with a blood thinner it can bleed inside."
 	inReach   = "When you train alone: carry a telephone or an alarm, so that you can call from the floor, and tell somebody when you begin and when you are through."
 	afterFall = "If you fall: lie still for a moment. If something hurts, or you cannot get up, call for help and keep warm; do not struggle. Stop for that day, also when nothing hurts, and tell us."
 )
@@ -30,6 +31,9 @@ func minded(o screening.Outcome) (lines []string) {
 	}
 	if found("exertional_angina") {
 		lines = append(lines, withSpray)
+	}
+	if found("anticoagulant") {
+		lines = append(lines, headKnock)
 	}
 	if o.Setting <= screening.Alone && found("floor_and_up", "falls_risk", "fall") {
 		lines = append(lines, inReach, afterFall)

@@ -14,10 +14,17 @@ import (
 type part struct {
 	dose    dose.Prescription
 	changes []evidence.Reason // since the last time
+	was     string            // the name of the exercise in whose place it came
 }
 
-// heeded are the reasons that stand below how it is done.
-func (p part) heeded() []evidence.Reason { return slices.Concat(p.dose.Cautions, p.dose.Reasons) }
+// heeded are the reasons that stand below how it is done, without a bound above the weight
+// named where no heavier one is to be looked for.
+func (p part) heeded() []evidence.Reason {
+	stays := p.dose.Finding == nil || p.dose.Finding.MaxSteps == 0
+	return slices.DeleteFunc(slices.Concat(p.dose.Cautions, p.dose.Reasons), func(r evidence.Reason) bool {
+		return r.Code == "dose.most" && stays && p.dose.Most > p.dose.Load.Each()
+	})
+}
 
 func partsOf(items []dose.Prescription) []part {
 	list := make([]part, len(items))
@@ -28,7 +35,7 @@ func partsOf(items []dose.Prescription) []part {
 }
 
 // fewest is of how many exercises a sentence is said once for all of them.
-const fewest = 3
+const fewest = 2
 
 // together are the reasons that are said once, with the numbers of their exercises. They
 // speak of the weights and of the plan, and none permits anything; what to heed while
@@ -75,7 +82,9 @@ func (s *sheet) once(parts []part) once {
 	if len(parts) == 0 {
 		return o
 	}
-	o.all = page.InAll(parts, func(p part) []string { return s.texts(p.heeded()) }, slices.Contains)
+	for _, of := range []func(part) []evidence.Reason{func(p part) []evidence.Reason { return p.changes }, part.heeded} {
+		o.all = append(o.all, page.InAll(parts, func(p part) []string { return s.texts(of(p)) }, slices.Contains)...)
+	}
 	if rests := restsOf(parts); len(rests) == 1 {
 		o.all = append(o.all, restForAll+rests[0])
 	}

@@ -32,7 +32,7 @@ func letterOf(r record.Review) letter.Letter {
 	names, why := Waiting(r)
 	l := letter.Letter{
 		Note: r.Note, Client: r.Client, Task: r.Task, Day: r.Day,
-		Opening: fmt.Sprintf("I have reviewed the strength training of %s: %s.", r.Client, visits(r)),
+		Opening: fmt.Sprintf("I have reviewed the strength training of this person: %s.", visits(r)),
 		Profile: r.Profile, Check: r.Today, Outcome: r.Screening, Overdue: r.Overdue,
 		Training: training(r), Held: names, Stopped: r.Coming == nil, Today: HeldToday(r), Expired: r.Expired, Tests: results(r.Tested),
 	}
@@ -57,30 +57,37 @@ func goesOn(s *sheet, r record.Review, also []dose.Prescription) {
 	over := s.overdone(r)
 	s.Say(page.Wanted(aim, r.Task, r.Tasks), done(r, len(over) > 0))
 	s.strength(r)
-	s.Listed("First", append(over, first(s, r)...)...)
+	above := append(over, first(s, r)...)
+	s.Listed("First", above...)
 	s.asked(r.Screening, letterOf(r))
 	if r.Coming == nil {
 		return
 	}
 	var days []string
 	for _, d := range r.Coming.Days {
-		days = append(days, page.Day(d))
+		if d <= r.InForce.Expires { // no plan is followed for longer
+			days = append(days, page.Day(d))
+		}
 	}
 	s.Listed("Your days", days...)
 	var list []part
 	for _, item := range r.Items {
 		if next := item.Decision.Next; next != nil {
-			list = append(list, part{*next, page.Only(whyOf(item.Decision), Queries(item.Decision))})
+			p := part{dose: *next, changes: page.Only(whyOf(item.Decision), Queries(item.Decision))}
+			if next.Name != item.Name {
+				p.was = item.Name
+			}
+			list = append(list, p)
 		}
 	}
-	s.exercises(append(list, partsOf(also)...))
+	s.exercises(append(list, partsOf(also)...), above...)
 	if len(r.Coming.Beside) > 0 && r.Coming.Begun {
 		s.Section("Beside the lifting")
 		s.Say("This is where one begins. If we have shown you a later step, ask us before you go on with it.")
 	}
 	s.beside(r.Coming.Beside, r.Coming.NotBeside)
 	s.tests(r.Tested)
-	s.goodToKnow(r.Coming.Reasons, append(Doses(r), also...), max(r.InForce.Review, r.Next))
+	s.goodToKnow(r.Coming.Reasons, append(Doses(r), also...), r.InForce.Review, r.Day)
 }
 
 // visits says how many there were, and since when.
@@ -111,13 +118,17 @@ func first(s *sheet, r record.Review) []string {
 	if len(r.Alarms) > 0 { // and nothing beside it but the limits of others
 		return append(paused(s, r, s.texts(r.Alarms[0].Reasons[:1])), limits(r.Screening, r.Profile, false)...)
 	}
-	list := slices.Concat(r.Overdue, r.Attended.Answer.Reasons, page.WhyUnused(r.Unused))
+	later := slices.Concat(r.Attended.Answer.Reasons, page.WhyUnused(r.Unused))
+	if r.Coming != nil || r.Expired { // nobody is tested while all is held
+		later = slices.Concat(r.Overdue, later)
+	}
 	found := r.Screening
 	if names, _ := Waiting(r); names != "" || r.Coming == nil { // no praise beside what holds
 		found.Findings = slices.DeleteFunc(slices.Clone(found.Findings), func(f screening.Finding) bool { return f.Route < screening.Tell })
 	}
-	texts := s.texts(append(list, page.ToClient(found)...))
+	texts := s.texts(page.ToClient(found))
 	texts = append(texts, paused(s, r, texts)...)
+	texts = append(texts, without(s.texts(later), texts)...)
 	for _, item := range r.Items {
 		if ask := s.texts(Queries(item.Decision)); len(ask) > 0 {
 			day := item.Log[item.Decision.Queries[0].Visit].Day

@@ -19,8 +19,9 @@ import (
 )
 
 const (
-	asTold   = "If anything here is other than what your doctor or therapist told you, do as they say, and tell us."
+	asTold   = "If anything here is other than what your doctor or therapist told you, do as they say, and tell us. Our telephone: " + blank
 	noDevice = page.NoDevice
+	march    = "march" // ends the names of the exercises that are much the same as that move beside lifting
 	aim      = "What you want to be able to do, in your own words"
 )
 
@@ -29,25 +30,36 @@ type sheet struct {
 	document.Document
 	words   evidence.Lexicon
 	profile screening.Profile
+	first   map[string]int // the exercise with which something was first said
 }
 
 func newSheet(day units.Day, note string, of screening.Profile) (*sheet, error) {
 	words, err := record.Words()
-	return &sheet{document.Document{Under: page.Under(day, note), Large: true}, words, of}, err
+	return &sheet{document.Document{Under: page.Under(day, note), Large: true}, words, of, map[string]int{}}, err
 }
 
 // texts returns what the reasons say to the client, each sentence once.
 func (s *sheet) texts(reasons []evidence.Reason) []string { return page.ClientTexts(s.words, reasons) }
 
-// exercises adds what is done at a visit: what goes for all or several first, then each.
-func (s *sheet) exercises(parts []part) {
+// exercises adds what is done at a visit: what goes for all or several first, then each,
+// without what was said above.
+func (s *sheet) exercises(parts []part, above ...string) {
 	said := s.once(parts)
-	s.Listed("For all exercises", said.all...)
+	s.Listed("For all exercises", without(said.all, above)...)
 	s.Section("What you do each time")
 	s.Points(said.several...)
 	for i, p := range parts {
-		s.item(i+1, p, said.of[i])
+		s.item(i+1, p, append(said.of[i], above...))
 	}
+}
+
+// asBefore names the exercise with which a text stands, where it was said already.
+func (s *sheet) asBefore(text string, n int) string {
+	if at, said := s.first[text]; said {
+		return fmt.Sprintf("As for exercise %d.", at)
+	}
+	s.first[text] = n
+	return text
 }
 
 // item adds what a client does of one exercise: first what changes, then how, and at
@@ -57,12 +69,22 @@ func (s *sheet) item(n int, p part, said []string) {
 	var list document.List
 	add := func(lead, text string) { list = append(list, document.Item{Lead: lead, Text: text}) }
 	first := without(s.texts(p.changes), said)
-	for _, text := range first {
+	shown := first
+	if p.was != "" && len(first) > 0 {
+		shown = []string{fmt.Sprintf("About the %s: %s", p.was, strings.Join(first, " "))}
+	}
+	for _, text := range shown {
 		add("", text)
 	}
 	ex, known := exerciseOf(p.dose)
+	if strings.HasSuffix(string(ex.ID), march) {
+		s.first[march] = n
+	}
 	c := cueOf(ex.ID)
-	add("Ready", c.ready)
+	if p.dose.Hold == body.OneEachHand {
+		c.ready, c.after = pair.Replace(c.ready), pair.Replace(c.after)
+	}
+	add("Ready", s.asBefore(c.ready, n))
 	if p.dose.Mode != dose.WithoutLoad {
 		add("Take", p.dose.Load.String()+".")
 	}
@@ -77,7 +99,7 @@ func (s *sheet) item(n int, p part, said []string) {
 	if rest := restOf(p); rest != "" && !slices.Contains(said, restForAll+rest) {
 		add("Rest", rest)
 	}
-	add("After", c.after)
+	add("After", s.asBefore(c.after, n))
 	for _, text := range page.Worded(s.profile, ex.Demands) {
 		add("", text)
 	}
@@ -92,11 +114,6 @@ func (s *sheet) tests(done []choice.Tested) {
 	var texts []string
 	for _, t := range done {
 		text, name := strings.Join(s.texts(t.Reasons), " "), t.Test.String()+t.Trial.String()
-		for _, one := range []*choice.Tried{t.First, t.Last} {
-			if one != nil {
-				text = strings.ReplaceAll(text, one.Day.String(), page.Day(one.Day))
-			}
-		}
 		switch {
 		case strings.HasPrefix(text, name):
 			texts = append(texts, upper(text))
@@ -176,7 +193,11 @@ func (s *sheet) beside(items []beside.Item, barred []beside.Barred) {
 			s.Points(shared...)
 		}
 		for _, item := range of {
-			s.Part(upper(item.Name))
+			head := upper(item.Name)
+			if n := s.first[string(item.Move)]; n > 0 {
+				head += fmt.Sprintf(", much as in exercise %d", n)
+			}
+			s.Part(head)
 			s.Points(without(s.texts(item.Reasons), shared)...)
 		}
 	}

@@ -123,17 +123,6 @@ func (s Strength) verdict() string {
 	return unclear
 }
 
-// shownOf says what the track of an exercise and side shows, no clear change where there
-// is none.
-func shownOf(list []Strength, id exercise.ID, side body.Side) string {
-	for _, s := range list {
-		if s.Exercise == id && s.Side == side {
-			return s.shown()
-		}
-	}
-	return unclear
-}
-
 // followed says in one line to the client what the tracks show, alike ones together.
 func followed(list []Strength) string {
 	var order []string
@@ -147,7 +136,7 @@ func followed(list []Strength) string {
 	}
 	parts := make([]string, len(order))
 	for i, text := range order {
-		parts[i] = fmt.Sprintf("%s (%s)", text, strings.Join(of[text], "; "))
+		parts[i] = fmt.Sprintf("%s: %s", upper(strings.Join(of[text], "; ")), text)
 	}
 	return strings.Join(parts, " ")
 }
@@ -158,6 +147,6 @@ func (s *sheet) strength(r record.Review) {
 		return
 	}
 	if list, err := Strengths(r.Items, r.Screening.Who); err == nil && len(list) > 0 { // of what was decided on nothing is out of range
-		s.Say("Your strength, by all that you lifted: " + followed(list))
+		s.Say("Your strength, by all that you lifted. " + followed(list))
 	}
 }

@@ -63,7 +63,7 @@ func TestStrengths(t *testing.T) {
 // whoever never changes reads of no change.
 func TestStrengthIsSaid(t *testing.T) {
 	client, letter := lastDay(t, programtest.Decoded(t, demo.HomeReview()))
-	if !strings.Contains(client, "No clear change yet. (") || !strings.Contains(letter, "Strength by all visits") {
+	if !strings.Contains(client, ": No clear change yet.") || !strings.Contains(letter, "Strength by all visits") {
 		t.Errorf("%s\n%s", client, letter)
 	}
 	for word, want := range map[string]string{"rising": "You are getting stronger.", "no clear change": "No clear change yet."} {

@@ -1,6 +1,10 @@
 package papers
 
-import "example.org/posology/dose/exercise"
+import (
+	"strings"
+
+	"example.org/posology/dose/exercise"
+)
 
 // A cue says how somebody alone gets into an exercise, and out of it.
 type cue struct {
@@ -85,6 +89,10 @@ var cues = []cue{
 	{anchor + "Fix it before you sit or stand where you train.", slack, []exercise.ID{"band-row", "band-external-rotation", "band-internal-rotation", "band-pushdown", "band-toe-raise", "band-anti-rotation-press"}},
 	{anchor + "Put it on sitting down. " + hold, letGo + " Sit down to take the band off.", []exercise.ID{"band-hip-extension", "band-hip-abduction", "band-side-step"}},
 }
+
+// pair makes a cue one of a weight in each hand.
+var pair = strings.NewReplacer("Lay the weight on", "Lay the weights on", "lay the weight back", "lay the weights back", "take it close to you", "take them close to you",
+	"then take it.", "then take them.", "lay what you hold on", "lay the weights on", "Lay it back where it was, one thing", "Lay them back where they were, one")
 
 // cueOf returns the cue of an exercise. One of the clinic's own has none here.
 func cueOf(id exercise.ID) cue {

@@ -37,8 +37,12 @@ func training(r record.Review) []string {
 	for i, text := range lines {
 		lines[i] = strings.Join(of[text], ", ") + ", " + text
 	}
+	var begun, alarms []evidence.Reason // what the letter begins with
+	for _, a := range r.Alarms {
+		begun, alarms = append(begun, a.Reasons[0]), append(alarms, a.Reasons...)
+	}
 	for _, h := range r.Told {
-		lines = append(lines, upper(h.Kind.String())+", on "+page.Day(h.Day)+". "+clinician(words, h.Reasons))
+		lines = append(lines, strings.TrimSpace(upper(h.Kind.String())+", on "+page.Day(h.Day)+". "+clinician(words, page.Only(h.Reasons, begun))))
 	}
 	for _, i := range r.Beside.InForce {
 		if len(i.Reasons) == 1 && len(i.Reasons[0].Args) == 1 && i.Reasons[0].Args[0].Name == ToldBeside {
@@ -46,11 +50,10 @@ func training(r record.Review) []string {
 		}
 	}
 	names, why := Waiting(r)
-	above := strings.Join(lines, " ")
-	for _, a := range r.Alarms { // which the letter begins with
-		why = page.Only(why, a.Reasons)
-	}
-	why = slices.DeleteFunc(why, func(r evidence.Reason) bool { return saidAbove(r) || strings.Contains(above, words.Clinician(r)) })
+	above, why := strings.Join(lines, " "), page.Only(why, alarms)
+	why = slices.DeleteFunc(why, func(r evidence.Reason) bool {
+		return saidAbove(r) || strings.Contains(above, page.Dated(words.Clinician(r)))
+	})
 	switch {
 	case names != "" && !HeldToday(r):
 		lines = append(lines, strings.TrimSpace("Nothing is prescribed for now of: "+names+". "+clinician(words, why)))
@@ -82,11 +85,7 @@ func cameUp(words evidence.Lexicon, v progression.Visit) []string {
 }
 
 func clinician(words evidence.Lexicon, why []evidence.Reason) string {
-	texts := make([]string, len(why))
-	for i, r := range why {
-		texts[i] = words.Clinician(r)
-	}
-	return strings.Join(texts, " ")
+	return strings.Join(page.Texts(words.Clinician, why), " ")
 }
 
 // saidAbove reports whether a reason only repeats that screening holds the dose and what

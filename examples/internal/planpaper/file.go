@@ -30,7 +30,7 @@ func filePaper(w io.Writer, r record.Plan) error {
 	p.Line("RECORD OF A FIRST VISIT: %s", r.Client)
 	p.Line("%s", page.Day(max(r.Screening.Day, r.Screening.Today)))
 	p.Note(r.Note)
-	p.Task("Client's own task", r.Task, r.Tasks)
+	p.Para(page.Wanted("Client's own task", r.Task, r.Tasks))
 	p.Summary(summary(r))
 	p.Screening(r.Screening, r.Profile)
 	Estimates(p, r)

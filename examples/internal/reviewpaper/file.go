@@ -34,7 +34,7 @@ func filePaper(w io.Writer, r record.Review) error {
 		p.Clinicians("", alarm.Reasons[:1])
 	}
 	p.Para(page.NoDevice)
-	p.Task("Client's own task", r.Task, r.Tasks)
+	p.Para(page.Wanted("Client's own task", r.Task, r.Tasks))
 	p.Say("", screened(r))
 	p.Summary(summary(p, r))
 	recordOverview(p, r)
