@@ -32,7 +32,7 @@ var moreReadings = []entry{
 		from: said("garvey2012", evidence.Published, fmt.Sprintf("below %d %%, sustained for a minute on oxygen, is severe desaturation on effort", spo2Severe)), also: []evidence.FactID{saturationFact, againFact}},
 	{code: saturationFloor, kind: Reading, meaning: "oxygen saturation of 89 %", effect: lighter,
 		from: said("", evidence.FromMemory, fmt.Sprintf("programmes of rehabilitation commonly keep it at or above 88 to %d %%", spo2Floor))},
-	{code: saturationPassed, kind: Reading, meaning: fmt.Sprintf("oxygen saturation below %d %% at first, and %d %% or more after a rest", spo2Severe, spo2Floor), effect: tell,
+	{code: saturationPassed, kind: Reading, meaning: fmt.Sprintf("oxygen saturation under %d %% at first, and %d %% or more after a rest", spo2Severe, spo2Floor), effect: tell,
 		from: ours("a low reading that came up may be a cold finger or a lung that tires early: it is told, and the day goes on")},
 	{code: plateletsLow, kind: Reading, meaning: "platelets below 50 × 10⁹/L", from: countTable(fmt.Sprintf("platelets below %d × 10⁹/L", lowPlatelets)), effect: askNothing},
 	{code: haemoglobinLow, kind: Reading, meaning: "haemoglobin below 100 g/L", from: countTable(fmt.Sprintf("haemoglobin below %d g/L", lowHaemoglobin)), effect: askNothing},
