@@ -55,13 +55,15 @@ type assessment struct {
 	out    Outcome
 	policy JoinPolicy
 
-	met     []*entry    // by readings, on the lists of contraindications
+	met     []*entry    // by readings, on the lists of contraindications or at the lower edge of a band
 	inForce []Clearance // that count on the day
 	lifted  []Code      // a clearance that names one of them has lifted something
 }
 
 // read fills in what is asked of the profile again and again.
-func (a *assessment) read() { a.met, a.inForce = a.p.measured(), a.p.inForce() }
+func (a *assessment) read() {
+	a.met, a.inForce = append(a.p.measured(), a.p.visitCheck().lowerEdges()...), a.p.inForce()
+}
 
 // add takes in one finding. What is light and supervised or graver rests on the
 // facts of its limits too.
@@ -184,9 +186,8 @@ func (a *assessment) listed() {
 			}
 		} else if a.p.kept(it.entry) && e.meanwhile > WithinLimits {
 			f.Exit = WayOut{Who: TheDoctor, With: BeingSettled}
-		} else if x := f.exit(e); x.With == ADate {
-			x.From = a.p.ends(it.entry)
-			f.Exit = x
+		} else {
+			f.Exit = a.dated(it, f.exit(e))
 		}
 		a.out.add(f, e)
 	}
@@ -194,6 +195,9 @@ func (a *assessment) listed() {
 
 // missing is the question that would settle an item that is not known.
 func (a *assessment) missing(it item) Question {
+	if it.by != nil { // what implies it is what was not known
+		return item{entry: find(it.by[0])}.unsure()
+	}
 	if it.question != nil {
 		return askFor(it.question.code, it.question.because(a.items))
 	}
@@ -204,7 +208,7 @@ func (a *assessment) missing(it item) Question {
 func (a *assessment) measured() {
 	for _, e := range a.met {
 		follows, variant := a.follows(item{entry: e, held: Yes})
-		a.out.addRead(e, variant, follows, a.p.visitCheck())
+		a.out.addRead(e, variant, follows.inSetting(a.p.Setting, e.balance), a.p.visitCheck())
 	}
 }
 
@@ -241,7 +245,6 @@ func (a *assessment) dayReadings() {
 		e := find(code)
 		a.out.addRead(e, plainly, e.effect, c)
 	}
-	a.out.addLow(c)
 }
 
 // renewal is the last day of an assessment of the given day: its own, at the end

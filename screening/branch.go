@@ -60,8 +60,11 @@ func (a *assessment) branch() {
 	f.known(b == branchOf(p.Activity.active(), count(knownIn(a.items, Yes, true)) > 0, signs == Yes))
 	if open := a.openOf(b); !f.Known && open != "" && follows.meanwhile > WithinLimits {
 		f.Exit = WayOut{Who: ThePerson, With: AnAnswer, Ask: open}
-	} else if symptoms && slices.ContainsFunc(needing, p.unliftable) {
+	} else if i := slices.IndexFunc(needing, p.unliftable); symptoms && i >= 0 {
 		f.Exit = WayOut{Who: TheDoctor, With: BeingSettled}
+		if open := p.unanswered(needing[i]); open != "" {
+			f.Exit = WayOut{Who: ThePerson, With: AnAnswer, Ask: open}
+		}
 	}
 	a.out.add(f, follows)
 	if p.diabetesStart(a.items) == NotNeeded {

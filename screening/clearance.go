@@ -130,6 +130,18 @@ func (p *Profile) unliftable(it item) bool {
 	return it.kind == Symptom && (it.released == nil || p.kept(it.entry))
 }
 
+// unanswered is the question by which a sign that no clearance lifts may turn out another or
+// none, "" where all of it is known.
+func (p *Profile) unanswered(it item) Code {
+	if it.held != Yes {
+		return it.code
+	}
+	if it.finer != nil && p.Answers[it.finer.kept[0]] == Unknown {
+		return it.finer.kept[0]
+	}
+	return ""
+}
+
 // vigorousClearance reports whether clearances in force, given in the last 12
 // months, speak for vigorous effort with every one of the diseases, and returns
 // the last day on which they do.

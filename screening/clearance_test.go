@@ -37,7 +37,7 @@ func TestClearanceVoid(t *testing.T) {
 func TestClearanceCounts(t *testing.T) {
 	p := blank()
 	p.Conditions = screening.AskedFor("pacemaker")
-	c := clearance("pacemaker")
+	c := clearance("pacemaker", "operation")
 	p.Events = []screening.Event{{Code: "operation", Day: c.Day}} // what was cleared after
 	c.Expires = visit
 	p.Clearances = []screening.Clearance{c}

@@ -46,15 +46,7 @@ func (e *entry) isLiftable() bool {
 }
 
 // liftable are the codes that make the question about a clearance necessary.
-func liftable() []Code {
-	var codes []Code
-	for i := range entries {
-		if entries[i].isLiftable() {
-			codes = append(codes, entries[i].code)
-		}
-	}
-	return codes
-}
+func liftable() []Code { return codesWith((*entry).isLiftable) }
 
 // askClearance asks for the clearance that would lift a hold and is not in
 // force, and for the record of one that was only said.

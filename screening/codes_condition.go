@@ -24,6 +24,7 @@ var (
 	spine         = tell.avoiding(body.LoadedSpinalFlex, body.SpinalTwist, body.PickUpFromFloor)
 	brokenSpine   = spine.with(Limits{TechniqueFirst: true, LowImpact: true, LeastCount: spineLeastCount})
 	earlyFracture = askNoLoad.with(brokenSpine.limits)
+	stepGently    = tell.avoiding(body.Impact)
 	tellImpact    = tell.with(Limits{LowImpact: true})
 	earlyImpact   = askLight.with(Limits{LowImpact: true})
 	shoulderRest  = ask.avoiding(body.ShoulderResisted, body.Overhead)
@@ -78,7 +79,7 @@ var conditionEntries = []entry{
 	{code: "rotator_cuff_repair", kind: Condition, meaning: "rotator cuff repair", effect: shoulderRest,
 		dated: &dated{weeks: repairWeeks, later: tell, test: true}, cautions: []Code{noEarlyResisting},
 		from: said("thigpen2016", evidence.Published, fmt.Sprintf("at rest to week 2, moved by others to week 6, then by the person; no resisted strengthening before week %d", repairWeeks))},
-	{code: recentFracture, kind: Condition, meaning: "fracture in the last 6 months or slow to unite", effect: ask, wider: true,
+	{code: recentFracture, kind: Condition, meaning: "fracture in the last 6 months or slow to unite", effect: ask, released: &tell, wider: true,
 		from: said("willey2003", evidence.Published, fmt.Sprintf("a fracture in the last %d months, or one slow to unite: contraindication for that region", fractureMonths))},
 	{code: "hernia", kind: Condition, meaning: "hernia", effect: tell.with(Limits{NoBreathHolding: true}),
 		from: said("willey2003", evidence.Published, "a hernia that is large or gives symptoms: contraindication until reviewed")},
@@ -89,7 +90,7 @@ var conditionEntries = []entry{
 	{code: "glaucoma_breathing", kind: Condition, meaning: "glaucoma, by the study of breathing", effect: breathe.avoiding(body.HeadDown), cautions: []Code{noBreathHolding},
 		from: said("vera2019", evidence.Published, "breathing out on the effort raised the pressure of the eye less than holding the breath")},
 	{code: "diabetic_retinopathy_severe", kind: Condition, meaning: "severe diabetic retinopathy", level: Absolute, as: retinopathyHigh, also: []evidence.FactID{belowFact},
-		effect: retinopathy.with(Limits{MaxIntensity: Moderate, LowImpact: true}).avoiding(body.HeadDown, body.Impact), cautions: []Code{noBreathHolding},
+		effect: severeEyes, released: &severeEyesTold, cautions: []Code{noBreathHolding},
 		from: said("colberg2016", evidence.FromMemory, "the breath flows, the head stays up, and nothing is very hard or jolts")},
 	{code: "hypertension", kind: Condition, meaning: "hypertension", effect: breathe, cautions: []Code{noBreathHolding},
 		from: said("colberg2016", evidence.Published, "resistance exercise is encouraged without breath-holding")},
@@ -102,7 +103,7 @@ var conditionEntries = []entry{
 		from: said("colberg2016", evidence.Published, "the way back leads through supervised rehabilitation, from low to moderate effort; resistance may be part of it")},
 	{code: "nephropathy", kind: Condition, meaning: "diabetic kidney disease", effect: breathe.with(Limits{MaxIntensity: Moderate}), cautions: []Code{noBreathHolding},
 		from: reported("pmc4254543", "the article's table 4, found without its source", "no heavy lifting or breath-holding, systolic pressure not above 180 mmHg")},
-	{code: "foot_ulcer_neuropathy", kind: Condition, meaning: "foot ulcer, or loss of feeling in the feet", effect: ask.avoiding(body.FreeStanding, body.SingleLegStance, body.Impact),
+	{code: "foot_ulcer_neuropathy", kind: Condition, meaning: "foot ulcer, or loss of feeling in the feet", effect: ask.avoiding(body.FreeStanding, body.SingleLegStance, body.Impact), released: &stepGently,
 		from: said("colberg2016", evidence.Published, "no weight on an ulcer that has not healed; feet looked at daily")},
 	{code: "autonomic_neuropathy_postural_hypotension", kind: Condition, meaning: "autonomic neuropathy or low pressure on standing", effect: supported.avoiding(body.FloorTransfer, body.HeadDown), balance: true,
 		from: said("colberg2016", evidence.Published, "avoid quick changes of posture")},
@@ -110,6 +111,10 @@ var conditionEntries = []entry{
 		from: said("", evidence.FromMemory, "the pulse is blunted: use perceived exertion")},
 	{code: "anticoagulant", kind: Condition, meaning: "takes an anticoagulant", effect: tell,
 		from: said("", evidence.FromMemory, "no load limit found; care with bleeding and falls")},
+	{code: "steroid_tablets", kind: Condition, meaning: "takes steroid tablets, for months or again and again", effect: tell,
+		from: spineFlag("a small injury with osteoporosis or steroids", brokenBone, evidence.Secondary)},
+	{code: "epilepsy", kind: Condition, meaning: "epilepsy, or seizures of another kind", effect: tell, balance: true,
+		from: ours("a seizure comes without warning: treated as a risk of falling where nobody is near")},
 	{code: "parkinsons", kind: Condition, meaning: "Parkinson's disease", effect: supported, balance: true, also: []evidence.FactID{timingFact},
 		from: said("jpd2023", evidence.Published, "the same guidance as for age peers, resistance with it")},
 	{code: "frailty", kind: Condition, meaning: "frailty", effect: supported, balance: true,
@@ -120,7 +125,7 @@ var conditionEntries = []entry{
 		from: reported("cdc2019", "summaries of the algorithm", "each of the three by itself makes the screen positive; balance, strength and walking are then tested")},
 	{code: "vertigo", kind: Condition, meaning: "vertigo", effect: supported.avoiding(body.HeadDown), balance: true,
 		from: said("", evidence.FromMemory, "seated or supported work; treated as a risk of falling")},
-	{code: "severe_cognitive_impairment", kind: Condition, meaning: "severe cognitive impairment or disturbed behaviour", wider: true, effect: askNoLoad, notKnown: &lookBeside, also: []evidence.FactID{inRoomFact},
+	{code: "severe_cognitive_impairment", kind: Condition, meaning: "severe cognitive impairment or disturbed behaviour", wider: true, effect: askNoLoad, released: &besideLight, notKnown: &lookBeside, also: []evidence.FactID{inRoomFact},
 		from: said("willey2003", evidence.Published, "dementia of severe degree or disturbed behaviour: contraindication")},
 	{code: "bone_metastases", kind: Condition, meaning: "bone metastases", effect: askNoLoad.with(bones.limits), released: &bones,
 		from: said("campbell2022", evidence.Published, "not an automatic bar: the medical team weighs the risk; posture and controlled movement")},
@@ -129,6 +134,12 @@ var conditionEntries = []entry{
 	{code: "copd_asymptomatic", kind: Condition, meaning: "lung disease without symptoms", effect: tell,
 		from: provenance{says: "lung disease by itself no longer sends a person for clearance", source: "riebe2015", locator: "opening of chapter 2 of the guideline's 10th edition", basis: evidence.Published}},
 }
+
+// severeEyes are what severe retinopathy leaves, and severeEyesTold once the eye clinic has agreed.
+var (
+	severeEyes     = retinopathy.with(Limits{MaxIntensity: Moderate, LowImpact: true}).avoiding(body.HeadDown, body.Impact)
+	severeEyesTold = tell.with(severeEyes.limits)
+)
 
 // bones are the limits with bone metastases once the medical team has spoken.
 var bones = spine.with(Limits{TechniqueFirst: true, LowImpact: true}).avoiding(body.Impact, body.FastMovement)

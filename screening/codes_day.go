@@ -10,6 +10,7 @@ import (
 const (
 	saturationSevere Code = "spo2_lt_89"
 	saturationFloor  Code = "spo2_lt_90"
+	saturationPassed Code = "spo2_lt_89_passed"
 	plateletsLow     Code = "platelets_lt_50"
 	haemoglobinLow   Code = "haemoglobin_lt_100"
 	ketonesLight     Code = "blood_ketones_lt_1_5"
@@ -31,6 +32,8 @@ var moreReadings = []entry{
 		from: said("garvey2012", evidence.Published, fmt.Sprintf("below %d %%, sustained for a minute on oxygen, is severe desaturation on effort", spo2Severe)), also: []evidence.FactID{saturationFact, againFact}},
 	{code: saturationFloor, kind: Reading, meaning: "oxygen saturation of 89 %", effect: lighter,
 		from: said("", evidence.FromMemory, fmt.Sprintf("programmes of rehabilitation commonly keep it at or above 88 to %d %%", spo2Floor))},
+	{code: saturationPassed, kind: Reading, meaning: fmt.Sprintf("oxygen saturation under %d %% at first, and %d %% or more after a rest", spo2Severe, spo2Floor), effect: tell,
+		from: ours("a low reading that came up may be a cold finger or a lung that tires early: it is told, and the day goes on")},
 	{code: plateletsLow, kind: Reading, meaning: "platelets below 50 × 10⁹/L", from: countTable(fmt.Sprintf("platelets below %d × 10⁹/L", lowPlatelets)), effect: askNothing},
 	{code: haemoglobinLow, kind: Reading, meaning: "haemoglobin below 100 g/L", from: countTable(fmt.Sprintf("haemoglobin below %d g/L", lowHaemoglobin)), effect: askNothing},
 	{code: ketonesLight, kind: Reading, meaning: "high glucose with blood ketones below 1.5 mmol/L: light effort only; stricter than light or moderate by the position of ADA 2016", effect: lighter.with(Limits{MaxIntensity: Light}),

@@ -33,6 +33,7 @@ const (
 	shapeUnseen        Code = "spine_shape_unseen"
 	midlineUnseen      Code = "midline_pain_unseen"
 	worseUnseen        Code = "worse_pain_unseen"
+	unhealed           Code = "operation_unhealed"
 )
 
 // The finer rows. A sign that a clinician has looked at and that has not changed is
@@ -61,6 +62,9 @@ func looked(by Code) *finer {
 	f.grave = []Code{by}
 	return &f
 }
+
+// healed is of an operation that nothing is left of.
+var healed = &finer{grave: []Code{unhealed}, settled: tell, dated: &dated{weeks: replacementWeeks, later: nothingFound}}
 
 // Effects of finer rows.
 var (
@@ -106,12 +110,12 @@ var finerFlags = []entry{
 const spinalDeformity Code = "spinal_deformity"
 
 // breaksBones are what makes a new shape of the spine, or bad pain over it, a likely
-// break; steroids, which thin bones, weaken the immune system too.
+// break; steroids, which thin bones, weaken the immune system too, where nobody told them.
 var breaksBones = append([]Code{recentFracture, fallsRisk, cancerBefore, "weakened_immune_system"}, weakBones...)
 
-// weakBones are osteoporosis in whatever words, a bone of the spine or a hip that broke, and
-// bones with cancer in them.
-var weakBones = []Code{"osteoporosis", "osteoporosis_uk", "osteoporosis_essa", "osteoporosis_essa_dose", "osteoporosis_with_vertebral_fracture", vertebralFracture, "hip_fracture", "bone_metastases"}
+// weakBones are osteoporosis in whatever words, a bone of the spine or a hip that broke,
+// bones with cancer in them, and steroids.
+var weakBones = []Code{"osteoporosis", "osteoporosis_uk", "osteoporosis_essa", "osteoporosis_essa_dose", "osteoporosis_with_vertebral_fracture", vertebralFracture, "hip_fracture", "bone_metastases", "steroid_tablets"}
 
 // spineNotSeen stands for a fracture of the spine that is not known in osteoporosis.
 const spineNotSeen Code = "spine_not_seen"
@@ -157,6 +161,8 @@ var finerQuestions = []question{
 		clinician: "Severe pain in the midline of the back, not looked at by the physiotherapist, or with something left against loading it: no, once neither is so."},
 	{code: worseUnseen, yesNo: true, triggers: []Code{"pain_made_worse_by_training"}, client: "About the pain that training made worse: is it still to be looked at by your physiotherapist, or did the look leave something against weights?",
 		clinician: "Pain that training made worse, not looked at by the physiotherapist, or with something left against weights: no, once neither is so."},
+	{code: unhealed, yesNo: true, triggers: []Code{operated}, client: "About the operation: is anything of it still healing, or have you not been told yet that you may train?",
+		clinician: "Operation that has not healed, or of which nobody responsible has said that training may begin: no, once neither is so."},
 	{code: cancerActive, yesNo: true, triggers: []Code{cancerBefore}, client: "Is the cancer still being treated, or checked for?",
 		clinician: "Cancer under treatment or follow-up; without either it counts as long past."},
 	{code: painChanged, yesNo: true, triggers: chronicSigns, client: "Is that pain new within the last months, or has it changed?",

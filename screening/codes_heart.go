@@ -42,8 +42,8 @@ var heartEntries = []entry{
 	{code: "low_functional_capacity", kind: Condition, meaning: "low functional capacity", from: relative("functional capacity below 4 METs"), effect: askLight, notKnown: &lookLight, released: &tell, level: Relative, as: lowCapacity, also: []evidence.FactID{inRoomFact}},
 	{code: "diabetes", kind: Condition, meaning: "diabetes, type not stated", from: relative("diabetes at any age"), effect: askLight, released: &tell, level: Relative, dropped: true, also: []evidence.FactID{successorFact}},
 	{code: "musculoskeletal_limitation", kind: Condition, meaning: "limitation of joints or muscles", from: relative("musculoskeletal limitations"), effect: tell, level: Relative},
-	{code: "retinopathy_high_intensity", kind: Condition, meaning: "diabetic retinopathy that bars heavy loads", from: retinopathyFrom, effect: retinopathy, level: Absolute, cautions: []Code{noBreathHolding}, also: []evidence.FactID{belowFact}},
-	{code: "npdr_moderate_or_worse", kind: Condition, meaning: "diabetic retinopathy, non-proliferative of moderate degree or more, or proliferative", from: retinopathyFrom, effect: retinopathy, level: Absolute, as: retinopathyHigh, cautions: []Code{noBreathHolding}, also: []evidence.FactID{belowFact}},
+	{code: "retinopathy_high_intensity", kind: Condition, meaning: "diabetic retinopathy that bars heavy loads", from: retinopathyFrom, effect: retinopathy, released: &retinopathyTold, level: Absolute, cautions: []Code{noBreathHolding}, also: []evidence.FactID{belowFact}},
+	{code: "npdr_moderate_or_worse", kind: Condition, meaning: "diabetic retinopathy, non-proliferative of moderate degree or more, or proliferative", from: retinopathyFrom, effect: retinopathy, released: &retinopathyTold, level: Absolute, as: retinopathyHigh, cautions: []Code{noBreathHolding}, also: []evidence.FactID{belowFact}},
 }
 
 // Codes of the list where they differ from the code of the entry.
@@ -59,6 +59,9 @@ var retinopathyFrom = provenance{
 
 // retinopathy caps the load below the band that is barred; lighter work goes on.
 var retinopathy = ask.with(Limits{MaxFraction: belowIntensity, NoBreathHolding: true})
+
+// retinopathyTold is what stays once the eye clinic has agreed: all of it but the question.
+var retinopathyTold = tell.with(retinopathy.limits)
 
 // armSide spares the arms while the wound of a device heals; which side it is on is
 // the clinic's to say, and the legs go on.

@@ -38,7 +38,7 @@ var failureEntries = []entry{
 // triggerEntries make a reading necessary that nobody else is asked for.
 var triggerEntries = []entry{
 	{code: "lung_disease", kind: Condition, meaning: "lung disease with breathlessness", from: ours("oxygen saturation is read before each session; nobody else is asked for it"), effect: tell},
-	{code: "oxygen_therapy", kind: Condition, meaning: "breathes oxygen", from: ours("oxygen saturation is read before each session; nobody else is asked for it"), effect: ask},
+	{code: "oxygen_therapy", kind: Condition, meaning: "breathes oxygen", from: ours("oxygen saturation is read before each session; nobody else is asked for it"), effect: ask, released: &tell},
 	{code: "blood_disease", kind: Condition, meaning: "disease of the blood", from: ours("the latest blood counts are asked for; an anticoagulant alone does not ask for them, since it does not lower them"), effect: tell},
-	{code: "chemotherapy", kind: Condition, meaning: "chemotherapy now or lately", from: ours("the latest blood counts are asked for; the medical team is asked"), effect: ask},
+	{code: "chemotherapy", kind: Condition, meaning: "chemotherapy now or lately", from: ours("the latest blood counts are asked for; the medical team is asked"), effect: ask, released: &tell},
 }

@@ -86,6 +86,7 @@ const (
 	heartAttack         Code = "heart_attack"
 	stroke              Code = "stroke"
 	fallen              Code = "fall"
+	operated            Code = "operation"
 	recentFracture      Code = "recent_fracture"
 	vertebralFracture   Code = "vertebral_fracture"
 	recentHeartAttack   Code = "mi_within_3_weeks"
@@ -96,7 +97,8 @@ const (
 // happenings are what an event may name besides a dated condition. They end
 // clearances; a recent fall or fracture counts as the condition of that kind.
 var happenings = []entry{
-	{code: "operation", kind: Happening, meaning: "operation", from: ours("an operation ends clearances given before it"), effect: nothingFound},
+	{code: operated, kind: Happening, meaning: "operation", effect: askNoLoad, released: &tell, finer: healed, dated: &dated{weeks: replacementWeeks, later: nothingFound},
+		from: ours("an operation ends clearances given before it; until it has healed and who operated has spoken, or enough weeks have passed, who operated is asked")},
 	{code: fractured, kind: Happening, meaning: "fracture", from: ours("a fracture ends clearances given before it"), effect: nothingFound},
 	{code: heartAttack, kind: Happening, meaning: "heart attack", from: ours("a heart attack ends clearances given before it"), effect: nothingFound},
 	{code: stroke, kind: Happening, meaning: "stroke", from: ours("a stroke ends clearances given before it"), effect: nothingFound},
@@ -109,7 +111,7 @@ var happenings = []entry{
 var topics = []entry{
 	{code: "insulin_or_secretagogue", kind: Topic, meaning: "takes insulin or a medicine that makes the body give it off", from: ours("lows of glucose are possible: no lone standing, overhead or over-the-face work"), effect: tell, balance: true},
 	{code: "hernia_symptomatic_or_large", kind: Topic, meaning: "hernia that is large or gives symptoms", wider: true, from: said("willey2003", evidence.Published, "a hernia that is large or gives symptoms: contraindication"),
-		effect: ask.with(Limits{NoBreathHolding: true}).avoiding(body.AbdominalPressure)},
+		effect: ask.with(Limits{NoBreathHolding: true}).avoiding(body.AbdominalPressure), released: &breathe, named: []Code{"hernia"}},
 	{code: "blood_pressure", kind: Topic, meaning: "blood pressure at rest, not measured", from: untaken, effect: askNothing.with(Limits{NoBreathHolding: true, MaxIntensity: Moderate, Support: true}), balance: true},
 	{code: "glucose", kind: Topic, meaning: "glucose before the session, not measured", from: ours("an untaken reading counts as the worst until it is taken"), effect: askNothing.with(glucoseLimits), balance: true},
 	{code: "ketones", kind: Topic, meaning: "ketones at a high glucose, not tested", from: ours("an untaken test counts as the worst until it is taken"), effect: askNothing.with(glucoseLimits)},

@@ -33,5 +33,5 @@ var widerEntries = []entry{
 	{code: "unstable_prosthesis", kind: Condition, wider: true, meaning: "prosthesis that is not stable", from: wider("a prosthesis that is not stable"), effect: askNothing},
 	{code: "haemorrhoids_symptomatic_or_large", kind: Condition, wider: true, meaning: "haemorrhoids, large or giving symptoms", from: wider("haemorrhoids, if large or giving symptoms"), effect: ask.with(Limits{NoBreathHolding: true}).avoiding(body.AbdominalPressure)},
 	{code: "uncontrolled_systemic_disease", kind: Condition, wider: true, meaning: "disease of the whole body out of control", from: wider("disease of the whole body out of control"), effect: askNothing},
-	{code: "end_stage_illness", kind: Condition, wider: true, meaning: "marked general decline, or an illness in its final stage", from: wider("marked general decline, or an illness in its final stage"), effect: askNoLoad, notKnown: &lookGently, also: []evidence.FactID{inRoomFact}},
+	{code: "end_stage_illness", kind: Condition, wider: true, meaning: "marked general decline, or an illness in its final stage", from: wider("marked general decline, or an illness in its final stage"), effect: askNoLoad, released: &besideLight, notKnown: &lookGently, also: []evidence.FactID{inRoomFact}},
 }

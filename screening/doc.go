@@ -34,25 +34,16 @@
 // Every finding has a [Route], a [Meanwhile] and [Limits]. The outcome takes the
 // most urgent route, the gravest meanwhile and the tighter of every limit. What
 // a source says is a fact with its source; what follows here is this module's
-// own mapping, marked as design, and both are named in the reason:
+// own mapping, marked as design, and both are named in the reason. That of each code is a
+// fact of its own, screening.map and the code; the table gives the kinds:
 //
 //	finding                                   route      meanwhile
 //	sign of cauda equina, stroke              emergency  nothing
 //	other red flag that counts by itself      same day   nothing
-//	two signs of one cause, the back not known not to hurt  same day  nothing
-//	the same, all of them pain of years   physiotherapist looks  within limits: the spine is spared
-//	the same, with a cancer long past         ask first  within limits: the spine is spared
-//	the same, with a cancer treated or followed  ask first  unloaded practice
-//	spine newly out of its shape or severe pain over it, nothing beside that breaks bones  physiotherapist looks  within limits: nothing presses on it
-//	back pain for a month, pain in many places, pelvic heaviness  physiotherapist looks  within limits
-//	sudden lasting spinning with new signs    emergency  nothing
 //	unstable coronary disease, dissection     emergency  nothing
 //	acute heart disease                       same day   nothing
 //	other absolute contraindication           ask first  nothing
 //	chest pain or blackout                    same day   nothing
-//	dizzy, and not known of which kind        same day   nothing
-//	dizzy, new or not looked at, without a faint  ask first  nothing
-//	dizzy on standing, spinning by position   physiotherapist looks  within limits: seated, not lying
 //	a sign that was looked at, unchanged      ask first  light and supervised; claudication tell
 //	branches N3, A3                           ask first  nothing
 //	branch N2                                 ask first  unloaded practice
@@ -61,39 +52,14 @@
 //	branches N1, A1                           none       within limits
 //	relative contraindication                 ask first  light and supervised
 //	one that a newer list dropped             tell       within limits, unless the policy follows the older
-//	pacemaker after 12 weeks                  ask first  within limits: at most moderate
-//	heart attack or stroke, 12 months ago     tell       within limits: at most moderate
-//	cataract after 2 weeks, after 4           tell       within limits: no straining, head up; then nothing
-//	limitation of joints or muscles           tell       within limits, restriction asked for
-//	retinopathy, or diabetes with eyes unseen ask first  within limits: below 80 %, no breath-holding
 //	condition with published changes          tell       within limits
 //	replaced joint, undated or within 12 weeks ask first light and supervised
-//	hip or knee after that                    physiotherapist looks  within limits; after 12 months or free tell
-//	shoulder after that                       ask first  within limits: the surgeon's figure
+//	another operation, likewise, not known to have healed  ask first  unloaded practice
 //	joint that hurts or is injured, its place known  as graded  within limits: the place is spared
 //	looked at by the physiotherapist, nothing left against weights  tell  within limits
-//	not known whether a hip or knee was replaced  physiotherapist looks  within limits: low impact
-//	not known whether a shoulder was          physiotherapist looks  within limits: light, arms spared
 //	not known, and a look in the room settles it  physiotherapist looks  within limits: moderate for a sign, else light, or the place is spared
-//	a low of glucose hours after training     ask first  within limits: the meter each day, somebody near; nothing on the day it is told
-//	not known whether a bone of the spine broke  physiotherapist looks  within limits of an old break
-//	osteoporosis, the spine not known         physiotherapist looks  within limits of an old break, no low counts
-//	pressure that was to be measured and was not  ask first  light and supervised; assessed again in 14 days
-//	spine fracture, undated or within 6 months ask first unloaded practice
-//	HbA1c above 10 %, systolic above 170 mmHg ask first  unloaded practice
-//	heart failure: worse over days, new fibrillation  same day  nothing
-//	heart failure: weight up, fast lying pulse; heart attack within 3 weeks  ask first  nothing
-//	systolic of 70 mmHg or below           same day   nothing
-//	pressure below 90 or 40 mmHg, pulse of 40 or below  ask first  nothing
-//	pressure below 100 or 50 mmHg, pulse of 50 or below  tell  within limits
-//	frailty level 1 to 3, 4, 5 and 6          none, tell within limits; supported from 5
-//	frailty level 7 and 8, 9                  ask first  light and supervised, unloaded practice
-//	saturation below 89 %, low blood counts   ask first  nothing
 //	something happened since the assessment   ask first  unloaded practice
 //	the day by which it was to be renewed is past  ask first  nothing
-//	may not get up from the floor alone       tell       within limits: nothing on the floor, except in a clinic
-//	pain that the model is never used for     same day or ask first  nothing
-//	new back pain, with osteoporosis or a spine that broke  ask first  nothing
 //
 // A sign that was looked at counts for the rule's own branch and not for the joined
 // one. Where an older list is stricter than its successor, [JoinPolicy] says which is

@@ -150,6 +150,17 @@ func numbered(tables ...[]entry) []entry {
 	return all
 }
 
+// codesWith are the codes of the entries of which something is so.
+func codesWith(is func(*entry) bool) []Code {
+	var codes []Code
+	for i := range entries {
+		if is(&entries[i]) {
+			codes = append(codes, entries[i].code)
+		}
+	}
+	return codes
+}
+
 func indexEntries() map[Code]int {
 	at := make(map[Code]int, len(entries))
 	for i := range entries {

@@ -222,7 +222,7 @@ func TestEverydayPeople(t *testing.T) {
 	if len(everydays) < 40 {
 		t.Errorf("%d people", len(everydays))
 	}
-	for _, e := range everydays {
+	for _, e := range slices.Concat(everydays, moreEverydays) {
 		for i, active := range []bool{false, true} {
 			alone, clinic := assess(t, lived(e, active, screening.Alone)), assess(t, lived(e, active, screening.InClinic))
 			want := e.inactive

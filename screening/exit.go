@@ -162,9 +162,10 @@ var exits = map[Code]Lifter{
 	"total_knee_replacement": TheSurgeon, "total_hip_replacement": TheSurgeon, "shoulder_replacement": TheSurgeon,
 	"rotator_cuff_repair": TheSurgeon, recentFracture: TheSurgeon, "hip_fracture": TheSurgeon, eyeOperation: TheSurgeon,
 	"retinal_bleed_or_detachment": TheTeam, "npdr_moderate_or_worse": TheTeam, "diabetic_retinopathy_severe": TheTeam, retinopathyHigh: TheTeam,
-	"unstable_prosthesis": TheSurgeon, "replacement_wound_problem": TheSurgeon, replacementLimited: TheSurgeon, otherPain[PostOperativePain]: TheSurgeon,
+	operated: TheSurgeon, "unstable_prosthesis": TheSurgeon, "replacement_wound_problem": TheSurgeon, replacementLimited: TheSurgeon, otherPain[PostOperativePain]: TheSurgeon,
 
 	heartFailure: TheTeam, "decompensated_hf": TheTeam, "heart_failure_nyha_iv": TheTeam, recentHeartAttack: TheTeam, weightGain: TheTeam,
+	"aortic_or_cerebral_aneurysm": TheTeam, "severe_valve_disease": TheTeam, "recent_intracranial_bleed": TheTeam, "unstable_neurological_disease": TheTeam,
 	worsening: TheTeam, pulseLying: TheTeam, "pacemaker": TheTeam, "icd": TheTeam, "marfan": TheTeam, "severe_pulmonary_hypertension": TheTeam,
 	"bone_metastases": TheTeam, "chemotherapy": TheTeam, "oxygen_therapy": TheTeam, hbA1cHigh: TheTeam, noStrips: TheTeam, ketonesHigh: TheTeam,
 	otherPain[BonePain]: TheTeam, lateLow: TheTeam,

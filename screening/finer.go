@@ -48,16 +48,11 @@ func (a *assessment) afterLook(it item, e effect, variant evidence.ReasonCode) (
 // settled reports whether every question that makes the entry grave was answered
 // with no.
 func (p *Profile) settled(e *entry) bool {
-	if e.finer == nil {
-		return false
-	}
-	for _, q := range e.finer.grave {
-		if p.Answers[q] != No {
-			return false
-		}
-	}
-	return true
+	return e.finer != nil && !slices.ContainsFunc(e.finer.grave, p.notNo)
 }
+
+// notNo reports whether a question may still have a grave answer.
+func (p *Profile) notNo(question Code) bool { return p.Answers[question] != No }
 
 // explains reports whether an item is a sign that was looked at and has not changed.
 func (p *Profile) explains(it item) bool {
@@ -81,15 +76,7 @@ func (a *assessment) signs() Answer {
 
 // kept reports whether no clearance lifts the entry, for what was answered.
 func (p *Profile) kept(e *entry) bool {
-	if e.finer == nil {
-		return false
-	}
-	for _, q := range e.finer.kept {
-		if p.Answers[q] != No {
-			return true
-		}
-	}
-	return false
+	return e.finer != nil && slices.ContainsFunc(e.finer.kept, p.notNo)
 }
 
 // askFiner asks for what is not known of a present entry, if it would matter, and
@@ -98,10 +85,8 @@ func (a *assessment) askFiner(it item, e effect) Code {
 	if it.finer == nil || it.held != Yes || e.meanwhile == WithinLimits && e.route != PhysioLooks {
 		return ""
 	}
-	for _, q := range it.finer.grave {
-		if a.p.Answers[q] == Yes {
-			return ""
-		}
+	if slices.ContainsFunc(it.finer.grave, func(q Code) bool { return a.p.Answers[q] == Yes }) {
+		return ""
 	}
 	var first Code
 	for _, q := range it.finer.grave {
@@ -132,15 +117,7 @@ func (s Site) check() error {
 }
 
 // sitedCodes are those that have a place in the body.
-func sitedCodes() []Code {
-	var codes []Code
-	for i := range entries {
-		if entries[i].sited != nil {
-			codes = append(codes, entries[i].code)
-		}
-	}
-	return codes
-}
+func sitedCodes() []Code { return codesWith(func(e *entry) bool { return e.sited != nil }) }
 
 // spared is what follows from an entry whose place is known: work of it is held and
 // the person is not. The whole body is no place.

@@ -20,6 +20,18 @@ func (a *assessment) spineNotSeen(it item) bool {
 	return true
 }
 
+// dated is a way out with the day from which it ends by itself. Where the question that takes
+// a look has its answer only the days are left.
+func (a *assessment) dated(it item, x WayOut) WayOut {
+	if x.With == ALook && a.p.settled(it.entry) {
+		x.With, x.Ask = ADate, dayOf(it.code)
+	}
+	if x.With == ADate {
+		x.From = a.p.ends(it.entry)
+	}
+	return x
+}
+
 // ends is the day from which what follows from a dated entry gets less, by itself; 0
 // where its day is not known.
 func (p *Profile) ends(e *entry) units.Day {

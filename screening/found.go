@@ -65,7 +65,7 @@ func (c Checklist) appendItems(items []item) []item {
 func (p *Profile) appendEvents(items []item) []item {
 	for _, e := range p.Events {
 		for _, code := range p.standsFor(e) {
-			if en := find(code); en != nil && en.kind == Condition {
+			if en := find(code); en != nil && (en.kind == Condition || code == operated) {
 				items = append(items, item{entry: en, held: Yes})
 			}
 		}

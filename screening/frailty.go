@@ -41,10 +41,23 @@ func makeFrailtyEntries() []entry {
 		list[i] = entry{
 			code: code, kind: Condition, meaning: fmt.Sprintf("level %d of the Clinical Frailty Scale", level),
 			from:   provenance{says: "a level of the usual state, not that of the day; the number alone is used", source: "rockwood2020", via: "reprints of the scale", basis: evidence.Secondary},
-			effect: frailtyEffects[i], balance: level >= balanceLevel,
+			effect: frailtyEffects[i], balance: level >= balanceLevel, released: agreed(frailtyEffects[i]),
 		}
 	}
 	return list
+}
+
+// besideLight is what goes on of whom a doctor knows to be very weak or confused, and agrees:
+// lightly, with somebody beside.
+var besideLight = tell.with(Limits{LeastSetting: WithHelper, MaxIntensity: Light, MinReserve: lightReserve})
+
+// agreed is besideLight, with what else the level limits, where the level asks a doctor.
+func agreed(level effect) *effect {
+	if level.route < AskFirst {
+		return nil
+	}
+	after := besideLight.with(level.limits)
+	return &after
 }
 
 // balanceLevel is from which level there is no lone standing work.

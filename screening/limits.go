@@ -146,7 +146,7 @@ const (
 	mostLeastCount = 25 // repetitions, as many as a dose asks for at most
 )
 
-var allDemands = body.DemandSet(everyDemand()...)
+var allDemands = body.DemandSet(slices.Collect(body.EveryDemand())...)
 
 // check returns every limit outside its range.
 func (l *Limits) check() error {

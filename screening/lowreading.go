@@ -23,10 +23,3 @@ func (c Check) lowerEdges() []*entry {
 	}
 	return met
 }
-
-// addLow takes in what the lower edges meet.
-func (o *Outcome) addLow(c Check) {
-	for _, e := range c.lowerEdges() {
-		o.addRead(e, plainly, e.effect.inSetting(c.Setting, e.balance), c)
-	}
-}

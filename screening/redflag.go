@@ -49,12 +49,4 @@ func (p *Profile) backPain() Answer {
 }
 
 // pointing are the red flags of the spine that count together.
-func pointing() []Code {
-	var codes []Code
-	for i := range redFlags {
-		if redFlags[i].points != "" {
-			codes = append(codes, redFlags[i].code)
-		}
-	}
-	return codes
-}
+func pointing() []Code { return codesWith(func(e *entry) bool { return e.points != "" }) }

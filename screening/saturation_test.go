@@ -20,7 +20,8 @@ func TestSaturationAgain(t *testing.T) {
 		way          screening.WayOut
 	}{
 		"first only":    {86, 0, screening.SettleFirst, "screening.spo2_lt_89.again", screening.WayOut{Who: screening.ThePerson, With: screening.AReading, Ask: "oxygen_saturation_again"}},
-		"up":            {86, 90, screening.AsPlanned, "", screening.WayOut{}},
+		"up":            {86, 90, screening.AsPlanned, "screening.spo2_lt_89_passed", screening.WayOut{}},
+		"well":          {90, 0, screening.AsPlanned, "", screening.WayOut{}},
 		"up a little":   {86, 89, screening.Lighter, "screening.spo2_lt_90", screening.WayOut{}},
 		"still low":     {86, 88, screening.NotToday, "screening.spo2_lt_89", screening.WayOut{Who: screening.TheDoctor, With: screening.BeingSettled}},
 		"down":          {97, 88, screening.NotToday, "screening.spo2_lt_89", screening.WayOut{Who: screening.TheDoctor, With: screening.BeingSettled}},

@@ -194,14 +194,13 @@ func (c Check) checks(o *Outcome) {
 // never looser on a later day than at the screening.
 func (c Check) lists(o *Outcome) {
 	a := assessment{out: *o, p: Profile{
-		Day: c.Day, Setting: c.Setting, BP: c.BP, BPAgain: c.BPAgain,
+		Day: c.Day, Setting: c.Setting, BP: c.BP, BPAgain: c.BPAgain, RestingPulse: c.RestingPulse, RestingPulseAgain: c.RestingPulseAgain,
 		Clearances: o.Clearances, Events: c.Events,
 	}}
 	a.read()
 	a.measured()
 	a.askClearance()
 	*o = a.out
-	o.addLow(c)
 }
 
 // stripsAway reports whether ketones cannot be tested in a person known to take
@@ -256,6 +255,7 @@ func (c Check) ownState(o *Outcome) {
 		o.ask(askFor(askPainKind, ""))
 		o.addOpen(e.finding(unsurely), e.effect)
 	}
+	meet(c.SpO2 > 0 && c.SpO2 < spo2Severe && c.SpO2Again >= spo2Floor, saturationPassed)
 	meet(SorenessLasts(c.SorenessDays), sorenessLasting)
 	meet(c.Unwell == Yes, unwellToday)
 }

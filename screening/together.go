@@ -30,7 +30,7 @@ func (a *assessment) together() {
 		if !together(flags, held) {
 			continue
 		}
-		before := cancerOf(flags)
+		before := a.p.RedFlags.Of(cancerBefore)
 		switch {
 		case before.Severity() >= held.Severity() && a.p.Answers[cancerActive] != No:
 			a.addTogether(followedCode, practiseSpine, held)
@@ -53,16 +53,6 @@ func (a *assessment) unseen(flags []item) bool {
 	})
 }
 
-// cancerOf says whether a cancer earlier in life is among signs.
-func cancerOf(flags []item) Answer {
-	for _, it := range flags {
-		if it.code == cancerBefore {
-			return it.held
-		}
-	}
-	return No
-}
-
 // Effects of several signs, each as tight as the one above it: training goes on around
 // the spine while a doctor is asked, is practised without weight where a cancer is
 // treated or followed, or stops.
@@ -75,7 +65,11 @@ var (
 // addTogether takes in one finding of several signs.
 func (a *assessment) addTogether(code evidence.ReasonCode, e effect, held Answer) {
 	if held == Yes {
-		a.out.add(byRule(evidence.Because(code, togetherFact, chronicFact, followedFact)), e)
+		f := byRule(evidence.Because(code, togetherFact, chronicFact, followedFact))
+		if a.p.backPain() == Unknown { // a no to which leaves no signs of the spine
+			f.Exit = WayOut{Who: ThePerson, With: AnAnswer, Ask: askBack}
+		}
+		a.out.add(f, e)
 		return
 	}
 	f := finding(unprefixed(code), unsurely, evidence.Because(togetherCode+unsurely, togetherFact))

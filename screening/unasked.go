@@ -1,6 +1,10 @@
 package screening
 
-import "example.org/posology/units/body"
+import (
+	"slices"
+
+	"example.org/posology/units/body"
+)
 
 // unasked is what follows from a list that was not asked: what would follow if
 // every item of it were present.
@@ -8,7 +12,7 @@ var unasked = map[Code]effect{
 	askDiseases:   joined(Disease).join(joined(Topic)),
 	askSymptoms:   joined(Symptom).join(joined(Topic)),
 	askRedFlags:   joined(RedFlag).join(joined(Topic)),
-	askConditions: joined(Condition).join(joined(Topic)).avoiding(everyDemand()...),
+	askConditions: joined(Condition).join(joined(Topic)).avoiding(slices.Collect(body.EveryDemand())...),
 	askNew:        joined(Symptom).join(joined(RedFlag)),
 }
 
@@ -20,12 +24,4 @@ func joined(k Kind) effect {
 		}
 	}
 	return all.full()
-}
-
-func everyDemand() []body.Demand {
-	var list []body.Demand
-	for d := range body.EveryDemand() {
-		list = append(list, d)
-	}
-	return list
 }

@@ -246,7 +246,7 @@ func (c Clearance) check() error {
 	bad.Add("/day", dayOrNone(c.Day))
 	bad.Add("/expires", dayOrNone(c.Expires))
 	for i, code := range c.Scope {
-		addAt(&bad, "/scope", i, code.check(Disease, Symptom, Condition, Reading))
+		addAt(&bad, "/scope", i, code.check(Disease, Symptom, Condition, Happening, Reading, Topic))
 	}
 	if c.Intensity == Idle {
 		bad.Add("/intensity", field.Bad(c.Intensity, "light, moderate or vigorous", field.ErrOutOfRange))

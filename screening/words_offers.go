@@ -39,8 +39,8 @@ var offered = map[Code]Meanwhile{
 	lowCapacity: LightSupervised, pressureRelative: LightSupervised, noStrips: LightSupervised,
 	"total_knee_replacement": LightSupervised, "cfs_level_7": LightSupervised, "cfs_level_8": LightSupervised,
 
-	"vertebral_fracture": UnloadedPractice, "osteoporosis_with_vertebral_fracture": UnloadedPractice, "bone_metastases": UnloadedPractice,
-	"new_groin_pain_or_instability": UnloadedPractice, "pain_made_worse_by_training": UnloadedPractice, "acute_joint_inflammation": UnloadedPractice,
+	"vertebral_fracture": UnloadedPractice, operated: UnloadedPractice, "osteoporosis_with_vertebral_fracture": UnloadedPractice, "bone_metastases": UnloadedPractice,
+	"pain_made_worse_by_training": UnloadedPractice, "acute_joint_inflammation": UnloadedPractice,
 	"unstable_or_injured_joint": UnloadedPractice, "end_stage_illness": UnloadedPractice, "cfs_level_9": UnloadedPractice,
 	hbA1cHigh: UnloadedPractice, untreatedHigh: UnloadedPractice, untreatedHigh + ".again": UnloadedPractice,
 }

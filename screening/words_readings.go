@@ -21,6 +21,7 @@ var readingTexts = map[Code]clientText{
 	unstableToday:    {about: "your heart today", says: "Your heart is unsettled today; please see a doctor before anything else."},
 	orthostatic:      {about: "your blood pressure on standing", says: "Please stand up slowly today and keep a hand on something firm."},
 	saturationSevere: {about: "your oxygen", says: "Your oxygen stays low today. Please rest, and ask your lung team before we train."},
+	saturationPassed: {about: "your oxygen at first", says: "Your oxygen was low at first and came up as you rested; please mention that to your doctor."},
 	saturationFloor:  {about: "your oxygen", says: "Your oxygen is a touch low, so today we take it easier, with more pauses."},
 	plateletsLow:     {about: "your blood test", says: "Your blood clots less well at the moment; please ask your doctor when to train again."},
 	haemoglobinLow:   {about: "your blood test", says: "Your blood carries less oxygen at the moment; please ask your doctor when to train again."},

@@ -64,7 +64,7 @@ func TestConversations(t *testing.T) {
 			"yes", "surgeon B", "4", "5", "5 lb", "3", "don't know", "not above the shoulder", "no", "no", "no", "yes", "", "yes", "1", "16", "6", "2,5", "yes", "rising", "yes", "no"},
 		// Pressure that is up is measured again; counts and oxygen come with their units.
 		"readings.txt": {"75", "3", "none", "none", "none", "none", "none", "no", "none", "2 3 10", "1", "lung_disease", "chemotherapy", "1", "0", "184/96", "104", "150/84", "88",
-			"yes", "140", "9.8", "9,8 g/dl", "no", "no", "no", "yes", "", "no", "no", "no", "91"},
+			"yes", "140", "9.8", "9,8 g/dl", "no", "no", "no", "no", "yes", "", "no", "no", "no", "91"},
 		"emergency.txt": {"80", "1", "3 4"},
 		"stopped.txt":   {"66", "3", "none", "none", "none", "none", "none", "no", "none", "1 4", "stop"},
 		"at-once.txt":   {},

@@ -56,9 +56,9 @@ var listed = []group{
 	{key: "eyes", kind: screening.Condition, area: "eyes", codes: []screening.Code{
 		"glaucoma", "npdr_moderate_or_worse", "diabetic_retinopathy_severe", "retinal_bleed_or_detachment", "recent_eye_operation"}},
 	{key: "nerves", kind: screening.Condition, area: "balance, hearing, sight, nerves and memory", codes: []screening.Code{
-		"falls_risk", "vertigo", "parkinsons", "foot_ulcer_neuropathy", "autonomic_neuropathy_postural_hypotension", "severe_cognitive_impairment",
+		"falls_risk", "vertigo", "epilepsy", "parkinsons", "foot_ulcer_neuropathy", "autonomic_neuropathy_postural_hypotension", "severe_cognitive_impairment",
 		"unstable_neurological_disease", "recent_intracranial_bleed", "frailty", "hard_of_hearing", "poor_sight"}},
-	{key: "medicines", kind: screening.Condition, area: "a beta-blocker or a blood thinner", codes: []screening.Code{"beta_blocker", "anticoagulant"}},
+	{key: "medicines", kind: screening.Condition, area: "a beta-blocker, a blood thinner or steroid tablets", codes: []screening.Code{"beta_blocker", "anticoagulant", "steroid_tablets"}},
 	{key: "general", kind: screening.Condition, area: "body weight, a swollen limb, another illness, or alcohol or drugs today", codes: []screening.Code{
 		"diabetes", "nephropathy", "blood_disease", "chemotherapy", "sepsis", "uncontrolled_systemic_disease", "end_stage_illness", "intoxicated", "high_weight", "lymphoedema_stable"}},
 }
