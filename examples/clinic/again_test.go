@@ -149,3 +149,22 @@ func TestOxygenMeasuredAgain(t *testing.T) {
 		t.Error(said)
 	}
 }
+
+// A pressure and a pulse that ask for a second reading are read again with check, once, until the
+// session; what cannot be a reading is asked for again, and nothing stays of it.
+func TestPressureMeasuredAgain(t *testing.T) {
+	w := copied(t, begun(t))
+	day := "signs: none\nsymptoms: none\nmore_signs: none\nhurt: no\nunwell: no\nfebrile: no\n"
+	w.step(0, "2027-01-05", "check", day+"blood_pressure: 184/96\npulse: 124\n")
+	w.says(w.step(1, "2027-01-05", "log", trained), "meanwhile nothing")
+	w.says(w.step(0, "2027-01-05", "list", ""), "check takes a second reading")
+	for _, lines := range []string{"", "blood_pressure_again: high\n", "blood_pressure_again: 142\n", "blood_pressure_again: 12/8\n", "resting_pulse_again: 900\n", "glucose_again: 90 mg/dL\n"} {
+		w.step(1, "2027-01-05", "check", lines)
+	}
+	said, r := typedIn(t, w.folder, "check", "2027-01-05", "142\n140/84\n88\ny\n")
+	if n := len(r.Checks); n != 2 || r.Checks[1].BPAgain == nil || *r.Checks[1].BPAgain != (screening.BloodPressure{Systolic: 140, Diastolic: 84}) || r.Checks[1].RestingPulseAgain != 88 || r.Checks[0].BPAgain != nil {
+		t.Fatalf("%+v\n%s", r.Checks, said)
+	}
+	w.says(w.step(1, "2027-01-05", "check", "blood_pressure_again: 120/80\n"), "is kept already")
+	w.step(0, "2027-01-05", "log", trained)
+}

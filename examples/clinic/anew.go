@@ -31,7 +31,8 @@ func (s *session) stopped(re record.Review) error {
 		}
 		if who != "" {
 			last := record.AskedFrom(item.Log[len(item.Log)-1].Plan, re.Next)
-			if err := s.beginAnew(re, item.Exercise, &last, who); err != nil {
+			last.Looked = &dose.Observation{Who: who, Day: s.day}
+			if err := s.beginAnew(re, last); err != nil {
 				return err
 			}
 		}
@@ -39,16 +40,21 @@ func (s *session) stopped(re record.Review) error {
 	return nil
 }
 
-// belonging asks, after an assessment that the last decision knew nothing of, which
-// exercise begins that would now be chosen and is not asked for: one at a time.
+// belonging asks, where a new plan begins or after an assessment that the last decision knew
+// nothing of, which exercise begins that would now be chosen and is not asked for: one at a time.
 func (s *session) belonging(re record.Review) error {
-	if n := len(s.r.Entries); n < 2 || re.Coming == nil || reflect.DeepEqual(s.r.Entries[n-2].Given.Profile, s.r.Profile) {
+	n := len(s.r.Entries)
+	if n < 2 || re.Coming == nil {
+		return nil
+	}
+	if was := s.r.Entries[n-2]; (was.Plan != nil || was.Given.Began == s.r.Began) && reflect.DeepEqual(was.Given.Profile, s.r.Profile) {
 		return nil
 	}
 	chosen := choice.Choose(choice.Wish{Tasks: s.r.Tasks, Goal: s.r.Goal, Screening: re.Screening, Kit: s.r.Kit, Tried: s.r.Function})
 	var list []named
 	for _, w := range chosen.Wanted {
-		if !slices.ContainsFunc(s.r.Asked, func(a record.Asked) bool { return a.Exercise == w.Exercise }) {
+		there, _ := s.standIns(w.Exercise)
+		if len(there) == 0 && !slices.ContainsFunc(s.r.Asked, func(a record.Asked) bool { return a.Exercise == w.Exercise }) {
 			list = append(list, named(w.Exercise))
 		}
 	}
@@ -60,7 +66,7 @@ func (s *session) belonging(re record.Review) error {
 		return err
 	}
 	if one != "" {
-		return s.beginAnew(re, exercise.ID(one), nil, "")
+		return s.beginAnew(re, record.Asked{Exercise: exercise.ID(one)})
 	}
 	fmt.Fprintln(s.said)
 	page.Wrap(s.said, "", fmt.Sprintf("The plan goes on without what would be chosen for this person now: %s.", strings.ReplaceAll(strings.Trim(fmt.Sprint(list), "[]"), " ", ", ")))
@@ -76,29 +82,36 @@ func (n named) String() string { return string(n) }
 // if it is no more than what was asked for last, and keeps who looked at one that was
 // stopped. The page of the decision is printed by then, and this says so; the papers in
 // files have it.
-func (s *session) beginAnew(re record.Review, id exercise.ID, last *record.Asked, who string) error {
-	next, err := firstDose(*s.r, id, re.Next)
-	if err != nil {
+func (s *session) beginAnew(re record.Review, last record.Asked) error {
+	next, why, err := s.firstOf(last, re.Next)
+	if err != nil || why != "" {
+		page.Wrap(s.said, "", why)
 		return err
 	}
-	if next == nil {
-		page.Wrap(s.said, "", fmt.Sprintf("%s cannot begin: nothing of it can be dosed now.", id))
-		return nil
-	}
-	if last != nil && (next.Exercise != last.Exercise || next.Sets > last.Sets || next.Count > last.Count || next.Load.Each() > last.Load) {
-		page.Wrap(s.said, "", fmt.Sprintf("%s does not begin: its first dose is more than what was asked for last.", id))
-		return nil
-	}
 	asked := record.AskedFrom(*next, re.Next)
-	if who != "" {
-		asked.Looked = &dose.Observation{Who: who, Day: s.day}
-	}
+	asked.Looked = last.Looked
 	s.askFor(asked)
 	fmt.Fprintln(s.said)
 	page.Wrap(s.said, "", fmt.Sprintf("%s begins anew on %s, with %s. It is not on the page above, but on the papers of -html and of show: show it.", next.Name, page.Day(re.Next), page.Amount(*next)))
 	s.sayLooked(re.Next)
 	_, err = s.reprint(re)
 	return err
+}
+
+// firstOf is the first dose of an exercise that begins on a day, and why it does not: nothing can be
+// dosed, or what can in its place is there, or it is more than what was asked for last, if anything.
+func (s *session) firstOf(last record.Asked, day units.Day) (next *dose.Prescription, why string, err error) {
+	next, err = firstDose(*s.r, last.Exercise, day)
+	switch before := last.Sets > 0; {
+	case err != nil:
+	case next == nil:
+		why = fmt.Sprintf("%s cannot begin: nothing of it can be dosed now.", last.Exercise)
+	case next.Exercise != last.Exercise && (before || s.isAsked(next.Exercise)):
+		why = fmt.Sprintf("%s cannot begin: what can be dosed in its place now is %s.", last.Exercise, next.Exercise)
+	case before && (next.Sets > last.Sets || next.Count > last.Count || next.Load.Each() > last.Load):
+		why = fmt.Sprintf("%s does not begin: its first dose is more than what was asked for last.", last.Exercise)
+	}
+	return next, why, err
 }
 
 // firstDose is what an exercise begins with on a day, as on a first visit; nil where

@@ -1,16 +1,20 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"reflect"
 	"slices"
 
+	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/examples/internal/asking"
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
+	"example.org/posology/units/evidence"
 )
 
 // change asks for what holds otherwise from now on: weights, minutes, the goal, what the
@@ -27,9 +31,8 @@ func change(s *session) error {
 	if len(s.r.Visits) == 0 {
 		return s.changeUnbegun(before)
 	}
-	there, _ := s.r.AskedOn(ever)
 	var list []named
-	for _, a := range there {
+	for _, a := range inForce(*s.r, ever) {
 		list = append(list, named(a.Exercise))
 	}
 	ends, _, err := asking.SeveralOf(s.Desk, "ends", "Which exercises end, if any?", slices.Values(list))
@@ -46,19 +49,15 @@ func change(s *session) error {
 	switch {
 	case err != nil:
 		return err
-	case len(s.ends) == 0 && begins == "" && !changed(before, s.r.Given):
+	case len(s.ends) == 0 && begins.Exercise == "" && !changed(before, s.r.Given):
 		return s.keep()
 	}
 	s.changes = true
 	return s.decide(func(re record.Review) error {
-		if begins == "" {
+		if begins.Exercise == "" {
 			return nil
 		}
-		last, who, err := s.hadBefore(begins)
-		if err != nil {
-			return err
-		}
-		return s.beginAnew(re, begins, last, who)
+		return s.beginAnew(re, begins)
 	})
 }
 
@@ -81,53 +80,77 @@ func changed(was, is record.Given) bool {
 
 func (s *session) goal() error {
 	goal, err := asking.OneOf(s.Desk, "goal", fmt.Sprintf("What is the training for now? Nothing: as before, %s.", s.r.Goal), guideline.Goals(), false)
-	if goal != 0 {
-		s.r.Goal = goal
-	}
+	s.r.Goal = cmp.Or(goal, s.r.Goal)
 	return err
 }
 
-// wished asks for an exercise that begins.
-func (s *session) wished() (id exercise.ID, err error) {
+// wished asks for an exercise that begins, and returns what was asked for of it last. What is done
+// in its place ends, if it can begin. Where it, or that, waits for somebody's look it asks who has
+// looked: to begin it is no way round.
+func (s *session) wished() (last record.Asked, err error) {
 	err = s.Ask("begins", "Which exercise begins, if any?", "its name, or nothing", func(answer string) error {
 		if answer == "" {
 			return nil
 		}
 		ex, err := s.lookUp(answer)
-		if err != nil {
-			return err
-		}
-		there, _ := s.r.AskedOn(ever)
-		if slices.ContainsFunc(there, func(a record.Asked) bool { return a.Exercise == ex.ID }) {
+		if err == nil && s.isAsked(ex.ID) {
 			return fmt.Errorf("%s is asked for already", ex.ID)
 		}
-		id = ex.ID
-		return nil
+		return put(&last.Exercise)(ex.ID, err)
 	})
-	return id, err
+	id := last.Exercise
+	if err != nil || id == "" {
+		return last, err
+	}
+	for _, a := range s.r.Asked {
+		if a.Exercise == id {
+			last = a
+		}
+	}
+	instead, waits := s.standIns(id)
+	if last.Looked = nil; waits {
+		who, err := s.looker("anew_"+string(id), fmt.Sprintf("%s, or what is done in its place, was stopped or changed until somebody has looked at it.", id))
+		if err != nil || who == "" {
+			return last, cmp.Or(err, fmt.Errorf("%s was stopped or changed, and nobody has looked at it: it does not begin", id))
+		}
+		last.Looked = &dose.Observation{Who: who, Day: s.day}
+	}
+	next, why, err := s.firstOf(last, max(s.day, lastVisit(*s.r)+1))
+	for _, a := range instead {
+		if err == nil && why == "" && next.Exercise == id {
+			s.ends = append(s.ends, a, id) // where the decision that put it there is taken back, it is not made again
+			page.Wrap(s.said, "", fmt.Sprintf("%s ends: it was done in the place of %s.", a, id))
+		}
+	}
+	return last, err
 }
 
-// hadBefore returns what was asked for last of an exercise that had ended, and asks who
-// has looked where it was stopped: to end and to begin it is no way round that.
-func (s *session) hadBefore(id exercise.ID) (last *record.Asked, who string, err error) {
-	for i := range s.r.Asked {
-		if s.r.Asked[i].Exercise == id {
-			last = &s.r.Asked[i]
-		}
-	}
-	stopped := false
+// standIns are what is done in the place of an exercise that is not asked for, by plans and
+// decisions, and whether somebody has to look at it or at what came in its place: it was stopped, or
+// gave way when it went badly more than once. What is wanted by name stands in for nothing.
+func (s *session) standIns(id exercise.ID) (list []exercise.ID, wait bool) {
+	instead, waits := map[exercise.ID]exercise.ID{}, map[exercise.ID]bool{}
 	for _, e := range s.r.Entries {
-		for _, item := range e.Items {
-			if item.Exercise == id {
-				stopped = item.Decision.Action == progression.StopExercise
+		if e.Plan != nil && e.Plan.Week != nil {
+			for _, out := range e.Plan.Week.LeftOut {
+				instead[out.Exercise] = out.Instead
 			}
 		}
+		for _, item := range e.Items {
+			d := item.Decision
+			instead[item.Exercise] = cmp.Or(d.Instead, instead[item.Exercise])
+			waits[item.Exercise] = d.Action == progression.StopExercise || d.Instead != "" && slices.ContainsFunc(d.Reasons, func(r evidence.Reason) bool { return r.Code == "progression.recurring" })
+		}
 	}
-	if !stopped {
-		return last, "", nil
+	for seen := map[exercise.ID]bool{}; id != "" && !seen[id]; id = instead[id] {
+		if seen[id], wait = true, wait || waits[id]; s.isAsked(id) && !slices.Contains(s.r.Exercises, id) {
+			list = append(list, id)
+		}
 	}
-	if who, err = s.looker("anew_"+string(id), fmt.Sprintf("%s was stopped, until somebody has looked at it.", id)); err == nil && who == "" {
-		err = fmt.Errorf("%s was stopped, and nobody has looked at it: it does not begin", id)
-	}
-	return last, who, err
+	return list, wait
+}
+
+// isAsked reports whether an exercise is asked for, from whichever day on.
+func (s *session) isAsked(id exercise.ID) bool {
+	return slices.ContainsFunc(inForce(*s.r, ever), func(a record.Asked) bool { return a.Exercise == id })
 }

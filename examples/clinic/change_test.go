@@ -1,6 +1,9 @@
 package main
 
 import (
+	"errors"
+	"fmt"
+	"os"
 	"reflect"
 	"slices"
 	"strings"
@@ -126,6 +129,69 @@ func TestChangeIsNoWayRoundAStop(t *testing.T) {
 	w.step(0, day.String(), "change", "begins: "+stopped+"\nanew_"+stopped+": Physiotherapist E\n")
 	if a := inForceOf(t, w.folder, stopped); a.Looked == nil || a.Looked.Who != "Physiotherapist E" {
 		t.Errorf("%+v", a)
+	}
+}
+
+// What gave way because it hurt more than once begins again only once somebody has looked at it or
+// at what came in its place, and what came in its place then makes room: both stood there, and of
+// what was asked for already a second line made the record unreadable.
+func TestWhatStoodInMakesRoom(t *testing.T) {
+	w := copied(t, begun(t))
+	pain := "pain: yes\npain_kind: 1\npain_site: knee\npain_usual: 1\npain_during: 6\npain_after: 5\npain_next_morning: 5\npain_trend: rising\npain_in: step-up\n"
+	gentler, day := "", units.Must(units.ParseDay("2027-01-05"))
+	for ; gentler == "" && day < units.Must(units.ParseDay("2027-02-05")); day += 2 {
+		w.step(0, day.String(), "log", "step-up: all@6\none-arm-dumbbell-row: all@6\n"+pain)
+		w.step(0, (day + 1).String(), "review", "new: none\n")
+		entries := recordOf(t, w.folder).Entries
+		for _, item := range entries[len(entries)-1].Items {
+			if item.Exercise == "step-up" {
+				gentler = string(item.Decision.Instead)
+			}
+		}
+	}
+	if said := w.step(1, day.String(), "change", "begins: step-up\n"); gentler == "" || !strings.Contains(said, "nobody has looked at it") {
+		t.Fatalf("%q: %s", gentler, said)
+	}
+	said := w.step(0, day.String(), "change", "begins: step-up\nanew_step-up: Physiotherapist E\n")
+	got := askedFor(recordOf(t, w.folder), ever)
+	if w.says(said, gentler+" ends: it was done in the place of step-up."); slices.Contains(got, gentler) || !slices.Contains(got, "step-up") {
+		t.Errorf("%v", got)
+	}
+	if a := inForceOf(t, w.folder, "step-up"); a.Looked == nil || a.Looked.Who != "Physiotherapist E" {
+		t.Errorf("%+v", a)
+	}
+	w.step(0, day.String(), "replay", "")
+
+	w = copied(t, begun(t)) // who wants what cannot be dosed is told what could be, and nothing else changes
+	w.step(0, "2027-01-05", "log", "goblet-squat: all@9\none-arm-dumbbell-row: all@9\npain: no\n")
+	w.step(0, "2027-01-06", "review", "new: none\n")
+	was := askedFor(recordOf(t, w.folder), ever)
+	said = w.step(0, "2027-01-06", "change", "begins: band-hip-abduction\n")
+	if got := askedFor(recordOf(t, w.folder), ever); !slices.Equal(got, was) || !strings.Contains(said, "band-hip-abduction cannot begin: what can be dosed in its place now is standing-leg-out.") {
+		t.Errorf("%v, was %v\n%s", got, was, said)
+	}
+}
+
+// What would be chosen now and is not asked for is offered wherever a new plan begins, and not once
+// alone; at reviews in between it is not.
+func TestBeginIsOfferedAgain(t *testing.T) {
+	const offered = "goes on without what would be chosen for this person now"
+	w := copied(t, begun(t))
+	w.step(0, "2027-01-05", "log", "goblet-squat: all@9\none-arm-dumbbell-row: all@9\npain: no\n")
+	w.step(0, "2027-01-06", "change", "ends: toe-raise\n")
+	r := recordOf(t, w.folder) // the tasks changed since
+	r.Tasks = r.Tasks[:1]
+	data, err := r.Value()
+	if err = errors.Join(err, os.WriteFile(w.folder.File("hall"), []byte(data.(string)), 0o600)); err != nil {
+		t.Fatal(err)
+	}
+	for _, step := range []struct{ day, step, want string }{{"2027-01-09", "week", offered}, {"2027-01-13", "review", "not " + offered}, {"2027-01-16", "week", offered}} {
+		w.step(0, (on(step.day) - 1).String(), "log", "goblet-squat: all@9\none-arm-dumbbell-row: all@9\npain: no\n")
+		days := ""
+		if step.step == "week" {
+			days = fmt.Sprintf("days: %s %s\nreached: no\n", on(step.day)+2, on(step.day)+5)
+		}
+		w.says(w.step(0, step.day, step.step, "new: none\n"+days), step.want)
 	}
 }
 

@@ -161,7 +161,8 @@ func TestAskedWhileItGoesOn(t *testing.T) {
 func TestDaysThatHoldNoSession(t *testing.T) {
 	w := copied(t, begun(t))
 	w.step(0, "2027-01-05", "log", calm)
-	w.step(0, "2027-01-06", "week", "new: none\ndays: 2027-01-07 2027-01-08 2027-01-11 2027-01-12\n")
+	said := w.step(0, "2027-01-06", "week", "new: none\ndays: 2027-01-07 2027-01-08 2027-01-11 2027-01-12\n")
+	w.says(said, "No session falls on Friday 8 January 2027: the plan goes on without that day.", "No session falls on Tuesday 12 January 2027", "not No session falls on Thursday 7", "not No session falls on Monday 11")
 	for _, day := range []string{"2027-01-07", "2027-01-11", "2027-01-14"} {
 		w.step(0, day, "log", calm)
 		said := w.step(0, (on(day) + 1).String(), "review", "new: none\n")

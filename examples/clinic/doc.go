@@ -19,7 +19,7 @@
 //	             exercise of it; where the next visit was decided for, other days of the week,
 //	             or minutes, for the same plan
 //	check NAME   the day's check before a session; review then decides for that day; again,
-//	             what the meter shows after a low was treated: both readings are kept
+//	             sugar after a treated low, or what is to be read twice: all readings are kept
 //	change NAME  other weights, minutes, another goal or body mass; an exercise that ends or
 //	             begins; who has trained is decided on again
 //	log NAME     one visit: the sets that were done, and what was noted; with -diary the

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"maps"
+	"reflect"
 	"slices"
 	"strings"
 
@@ -63,14 +64,15 @@ var ofTheHour = []string{"glucose", "ketones", "blood_ketones", "oxygen_saturati
 // dayKey is the line of the day on which the others were answered.
 const dayKey = "day"
 
-// before is what was answered last time: what still stands, and what stands if it was on
-// this day and no session came in between.
-func (s *session) before() (settled, today map[string]string, err error) {
+// known is what is known before somebody is asked: what was answered last time and still stands,
+// what stands if it was on this day and no session came in between, and what stood in the last
+// assessment.
+func (s *session) known() (known asking.Known, err error) {
 	was, err := asking.Parse("what was answered before", s.person.Interview)
 	if err != nil {
-		return nil, nil, err
+		return known, err
 	}
-	settled, today = was.All(), map[string]string{}
+	settled, today := was.All(), map[string]string{}
 	isToday := settled[dayKey] == s.day.String() && lastVisit(*s.r) < s.day
 	for _, key := range ofTheDay {
 		if answer := settled[key]; answer != "" && isToday {
@@ -78,21 +80,13 @@ func (s *session) before() (settled, today map[string]string, err error) {
 		}
 		delete(settled, key)
 	}
-	for _, key := range ofTheHour {
+	for _, key := range append(ofTheHour, dayKey) {
 		delete(settled, key)
 	}
-	delete(settled, dayKey)
 	if s.day >= s.r.Profile.Day+365 {
 		delete(settled, "age")
 	}
-	return settled, today, nil
-}
-
-// known is what is known before somebody is asked: of this day, of all days, and what stood
-// in the last assessment.
-func (s *session) known() (asking.Known, error) {
-	settled, today, err := s.before()
-	return asking.Known{Answers: today, Settled: settled, Was: s.r.Profile}, err
+	return asking.Known{Answers: today, Settled: settled, Was: s.r.Profile}, nil
 }
 
 // interview asks, puts the answers in the place of those from before, and tells
@@ -212,27 +206,44 @@ func check(s *session) error {
 	return s.tell(&c, s.keepInterview(talk, known.Was.Day))
 }
 
-// measureAgain asks what the meter shows after a low was treated, and what the clip on the
-// finger shows after a rest, before the session. Both readings are kept.
-func (s *session) measureAgain(c screening.Check) (err error) {
-	low := screening.SessionDay(c, screening.Profile{}).Reasons
-	sugar, oxygen := slices.Contains(low, "glucose_52_69_treat_first"), slices.Contains(low, "spo2_lt_89") && c.SpO2Again == 0
-	if !sugar && !oxygen || lastVisit(*s.r) >= s.day {
-		return fmt.Errorf("a check of %s is kept already: a record keeps one a day, and what was found holds for that day; only sugar that is treated, and once oxygen that was low, are measured again, with check", s.day)
+// measureAgain asks what the meter shows after a low was treated, and what is read after a rest
+// where a first reading asks for a second, before the session. All readings are kept.
+func (s *session) measureAgain(c screening.Check) error {
+	o, err := s.r.Screening(s.day)
+	if err == nil {
+		o, err = screening.Today(c, o)
 	}
-	if sugar {
-		err = s.Ask("glucose_again", "The sugar was low. What does the meter show now, a quarter of an hour after something sweet?", `with its unit, such as "98 mg/dL" or "5.4 mmol/L"`, func(answer string) (err error) {
-			c.GlucoseAgain, err = screening.ParseGlucose(answer)
-			return err
+	was := c
+	for _, one := range []struct{ key, text, hint string }{
+		{"glucose_again", "The sugar was low. What does the meter show now, a quarter of an hour after something sweet?", `with its unit, such as "98 mg/dL" or "5.4 mmol/L"`},
+		{"blood_pressure_again", "What is the blood pressure after a few quiet minutes?", "both numbers, such as 138/82"},
+		{"resting_pulse_again", "What is the pulse after a few quiet minutes?", "beats a minute"},
+		{"oxygen_saturation_again", "The oxygen was low. What does the clip on the finger show after a few quiet minutes?", "per cent, such as 95"},
+	} {
+		asks := slices.ContainsFunc(o.Missing, func(q screening.Question) bool { return string(q.Code) == one.key })
+		low := one.key == "glucose_again" && slices.Contains(screening.SessionDay(c, screening.Profile{}).Reasons, "glucose_52_69_treat_first")
+		if err != nil || !asks && !low || lastVisit(*s.r) >= s.day {
+			continue
+		}
+		err = s.Ask(one.key, one.text, one.hint+"; nothing where it was not measured", func(answer string) (err error) {
+			more := c
+			switch {
+			case answer == "":
+			case low:
+				more.GlucoseAgain, err = screening.ParseGlucose(answer)
+			case one.key == "blood_pressure_again":
+				more.BPAgain = new(screening.BloodPressure)
+				_, err = fmt.Sscanf(answer, "%d/%d", &more.BPAgain.Systolic, &more.BPAgain.Diastolic)
+			case one.key == "resting_pulse_again":
+				err = whole(answer, 20, 250, &more.RestingPulseAgain)
+			default:
+				err = whole(strings.TrimRight(answer, " %"), 50, 100, &more.SpO2Again)
+			}
+			return put(&c)(more, cmp.Or(err, more.Validate()))
 		})
 	}
-	if oxygen && err == nil {
-		err = s.Ask("oxygen_saturation_again", "The oxygen was low. What does the clip on the finger show after a few quiet minutes?", "per cent, such as 95", func(answer string) error {
-			return whole(cmp.Or(strings.TrimRight(answer, " %"), "nothing"), 50, 100, &c.SpO2Again)
-		})
-	}
-	if err != nil {
-		return err
+	if err != nil || reflect.DeepEqual(was, c) {
+		return cmp.Or(err, fmt.Errorf("a check of %s is kept already: a record keeps one a day, and what was found holds for that day; only sugar that is treated, and once what was to be read again after a rest, are measured again, with check", s.day))
 	}
 	return s.tell(&c, "")
 }

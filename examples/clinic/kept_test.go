@@ -99,7 +99,7 @@ func TestCheckHears(t *testing.T) {
 	for lines, want := range map[string]string{
 		"signs: none\nsymptoms: dyspnoea_rest_or_mild_exertion\nmore_signs: unexplained_weight_loss\n": "Route: ask first. Meanwhile: nothing.",
 		"signs: stroke_signs\n": "Route: emergency.",
-		"signs: none\nsymptoms: none\nmore_signs: none\nunwell: yes\n":          "at_most_last: true, fewer_sets: 1",
+		"signs: none\nsymptoms: none\nmore_signs: none\nunwell: yes\n":          "- a lighter session: no more weight than last time, 1 set fewer, 2 more in",
 		"signs: none\nsymptoms: none\nmore_signs: none\nsetting_today: alone\n": `~ /profile/setting: "in a group" -> "alone"`,
 	} {
 		f := begun(t)

@@ -112,7 +112,7 @@ func firstDay(r record.Record, day units.Day) string {
 	case what == "":
 		return "Next: " + toLog(r, r.Began, day)
 	case now.Meanwhile == screening.Nothing: // a check stays as it is for its day
-		return fmt.Sprintf("%s says: meanwhile nothing, on this day. Next: %s", what, toLog(r, day+1, day))
+		return fmt.Sprintf("%s says: meanwhile nothing, on this day; check takes a second reading, where it asks for one. Next: %s", what, toLog(r, day+1, day))
 	}
 	return what + " is stricter than the plan. Next: visit."
 }

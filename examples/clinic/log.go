@@ -95,11 +95,7 @@ func (s *session) logged() error {
 	if day := lastVisit(*s.r); needsCheck(*s.r, day) {
 		page.Wrap(s.said, "", fmt.Sprintf("Each day of training needs a check, and of %s none is kept: the visit is kept all the same.", page.Day(day)))
 	}
-	err := s.keep()
-	if err == nil {
-		page.Wrap(s.said, "", s.due())
-	}
-	return err
+	return inTurn(s.keep, func() error { page.Wrap(s.said, "", s.due()); return nil })
 }
 
 // stand says what stands against training, "" where nothing does.
@@ -155,9 +151,9 @@ func (s *session) warn() {
 	}
 }
 
-// amount says what was asked for, such as "2 × 10 with 6 kg".
-func amount(a record.Asked, ex exercise.Exercise) string {
-	text := fmt.Sprintf("%d × %d", a.Sets, a.Count)
+// wanted says what was asked for, such as "asked for 2 × 10 with 6 kg, 3 left".
+func wanted(a record.Asked, ex exercise.Exercise) string {
+	text := fmt.Sprintf("asked for %d × %d", a.Sets, a.Count)
 	if ex.Measure != exercise.Repetitions {
 		text += " " + ex.Measure.String()
 	}
@@ -167,18 +163,8 @@ func amount(a record.Asked, ex exercise.Exercise) string {
 	if ex.Hold == body.OneEachHand {
 		text += " in each hand"
 	}
-	return text
-}
-
-// wanted says it with how many were to be left.
-func wanted(a record.Asked, ex exercise.Exercise) string {
-	text := "asked for " + amount(a, ex)
 	if a.Reserve != nil {
-		more := ""
-		if a.Uncounted {
-			more = "more than "
-		}
-		text += fmt.Sprintf(", %s%v left", more, *a.Reserve)
+		text += fmt.Sprintf(", %s%v left", map[bool]string{true: "more than "}[a.Uncounted], *a.Reserve)
 	}
 	return text
 }

@@ -166,6 +166,7 @@ func (s *session) lookedAt(stands []record.Alarm) error {
 		return err
 	}
 	seen := dose.Observation{Who: who + ", " + by.String(), Day: s.day}
-	s.r.Looked = append(s.r.Looked, record.Look{Observation: seen, Visits: len(s.r.Visits), Happened: len(s.r.Happened), Practised: len(s.r.Practised), Checks: len(s.r.Checks)})
+	page.Wrap(s.said, "", "What was told of is in no answer of the assessment yet: where it changes one, as a new medicine may, ask takes it in.")
+	s.r.Looked = append(s.r.Looked, record.Look{Observation: seen, By: by, Visits: len(s.r.Visits), Happened: len(s.r.Happened), Practised: len(s.r.Practised), Checks: len(s.r.Checks)})
 	return err
 }

@@ -198,14 +198,10 @@ func (s *session) isMissed(day units.Day) bool {
 // unheard is the check of this day of which the last decision does not know, nil where
 // there is none.
 func (s *session) unheard() *screening.Check {
-	heard, n := 0, len(s.r.Checks)
-	if e := len(s.r.Entries); e > 0 {
-		heard = s.r.Entries[e-1].Rests.Checks
-	}
-	if n <= heard || s.r.Checks[n-1].Day != s.day {
+	if n := len(s.r.Entries); n > 0 && len(s.r.Checks) <= s.r.Entries[n-1].Rests.Checks {
 		return nil
 	}
-	return &s.r.Checks[n-1]
+	return s.ofToday()
 }
 
 // takeBack takes back what was decided for a day that has not come, where something is new:
@@ -264,11 +260,11 @@ func (s *session) demand(e record.Entry) {
 	}
 }
 
-// drop makes a day the last on which an exercise is asked for.
+// drop makes a day the last on which an exercise is asked for, if it did not end before.
 func (s *session) drop(id exercise.ID, day units.Day) {
 	for i := range slices.Backward(s.r.Asked) {
 		if a := &s.r.Asked[i]; a.Exercise == id {
-			a.Until = max(a.From, day)
+			a.Until = max(a.From, min(day, cmp.Or(a.Until, day)))
 			return
 		}
 	}
@@ -363,7 +359,12 @@ func renew(s *session) error {
 		return err
 	}
 	if re, err := forNext(*s.r, max(s.day, lastVisit(*s.r)+1)); err == nil && re.Coming != nil && (s.r.Phase == dose.Maintain || !slices.Equal(s.r.Days, before)) {
-		s.r.Days = re.Coming.Days // the others hold no session
+		for _, d := range s.r.Days {
+			if !slices.ContainsFunc(re.Coming.Days, func(kept units.Day) bool { return (kept-d)%aWeek == 0 }) {
+				page.Wrap(s.said, "", fmt.Sprintf("No session falls on %s: the plan goes on without that day.", page.Day(d)))
+			}
+		}
+		s.r.Days = re.Coming.Days
 	}
 	if s.r.Began = slices.Min(s.r.Days); s.r.Began < s.day { // the same days of the week go on
 		s.r.Began = re.Next

@@ -159,7 +159,7 @@ func TestWeekOutlastsAStoppedDay(t *testing.T) {
 	w := copied(t, begun(t))
 	asked := recordOf(t, w.folder).Asked
 	w.step(0, "2027-01-04", "check", strings.Replace(sugar, "febrile: no", "febrile: yes", 1)+"7.5 mmol/L\n")
-	w.says(w.step(1, "2027-01-04", "visit", "days: 2027-01-05 2027-01-08\n"), "nothing new is planned on a day whose check stops all", "The check of 2027-01-04 says: meanwhile nothing, on this day. Next: log, from 2027-01-05 on.")
+	w.says(w.step(1, "2027-01-04", "visit", "days: 2027-01-05 2027-01-08\n"), "nothing new is planned on a day whose check stops all", "The check of 2027-01-04 says: meanwhile nothing, on this day; check takes a second reading, where it asks for one. Next: log, from 2027-01-05 on.")
 	if r := recordOf(t, w.folder); len(asked) == 0 || len(r.Asked) != len(asked) {
 		t.Errorf("%d lines of what is asked for, of %d", len(r.Asked), len(asked))
 	}
@@ -302,7 +302,7 @@ func TestChecksOfEachDay(t *testing.T) {
 	fit.says(fit.step(0, "2027-01-05", "log", w.all(on("2027-01-08"))), "not "+unchecked)
 	w.step(0, "2027-01-05", "check", sugar+"3.5 mmol/L\n")
 	for _, step := range []string{"list", "review"} {
-		w.says(w.step(0, "2027-01-05", step, "new: none\n"), "The check of 2027-01-05 says: meanwhile nothing, on this day. Next: check, from 2027-01-06 on", "not Today: ask")
+		w.says(w.step(0, "2027-01-05", step, "new: none\n"), "The check of 2027-01-05 says: meanwhile nothing, on this day; check takes a second reading, where it asks for one. Next: check, from 2027-01-06 on", "not Today: ask")
 	}
 	w.step(1, "2027-01-05", "log", w.all(on("2027-01-08")))
 	w.step(0, "2027-01-06", "check", sugar+"7.5 mmol/L\n")

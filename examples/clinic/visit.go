@@ -260,10 +260,7 @@ func (s *session) weighed() error {
 
 // Masses of a body outside of which a slip is likelier than the person: our own choice, and
 // no clinical number.
-const (
-	leastBody = 30 * units.Kilogram
-	mostBody  = 250 * units.Kilogram
-)
+const leastBody, mostBody = 30 * units.Kilogram, 250 * units.Kilogram
 
 // plausible asks about a body mass that is likely to be a slip, and goes back to the one before unless
 // somebody says that it is right.

@@ -73,7 +73,7 @@ func (w *way) step(day units.Day, step, answers string, args ...string) string {
 	}
 	w.last = nil
 	paper, wrote, _ := strings.Cut(out.String(), "\nTO BE WRITTEN")
-	for _, behind := range []string{"\nThe phase ", "begins anew on"} {
+	for _, behind := range []string{"\nThe phase ", "\nThe plan goes on without ", "begins anew on"} {
 		if at := strings.Index(paper, behind); at >= 0 {
 			at = strings.LastIndex(paper[:at+1], "\n")
 			wrote = "~ /phase: " + strings.TrimSpace(strings.ReplaceAll(paper[at:], "\n", " ")) + "\n" + wrote

@@ -158,3 +158,36 @@ func read2(t *testing.T, text string) record.Record {
 	}
 	return r
 }
+
+// A second blood pressure and pulse stand so too, once each, also one after the other.
+func TestPressureAndPulseMeasuredAgain(t *testing.T) {
+	r := read(t, review)
+	first := &r.Checks[len(r.Checks)-1]
+	first.BP, first.RestingPulse, first.Setting = &screening.BloodPressure{Systolic: 184, Diastolic: 96}, 124, screening.InClinic
+	entry, err := r.Decide(r.Review)
+	if err != nil || entry.Items[0].Decision.Next != nil {
+		t.Fatalf("at 184/96 mmHg: %v, %+v", err, entry.Items[0].Decision)
+	}
+	second := *first
+	second.BPAgain = &screening.BloodPressure{Systolic: 142, Diastolic: 84}
+	third := second
+	third.RestingPulseAgain = 88
+	r.Checks, r.Entries = append(r.Checks, second, third), []record.Entry{entry}
+	if entry, err = r.Decide(r.Review); err != nil || entry.Items[0].Decision.Next == nil {
+		t.Fatalf("at 142/84 mmHg after a rest: %v, %+v", err, entry.Items[0].Decision)
+	}
+	r.Entries = append(r.Entries, entry)
+	sameAnswers(t, r)
+	for name, change := range map[string]func(*screening.Check){
+		"the same":      func(*screening.Check) {},
+		"another first": func(c *screening.Check) { c.BP = &screening.BloodPressure{Systolic: 150, Diastolic: 90} },
+		"a third":       func(c *screening.Check) { c.BPAgain = &screening.BloodPressure{Systolic: 120, Diastolic: 80} },
+		"without it":    func(c *screening.Check) { c.BPAgain = nil },
+	} {
+		bad, fourth := r, third
+		change(&fourth)
+		if bad.Checks = append(slices.Clip(r.Checks), fourth); !errors.Is(bad.Validate(), field.ErrConflict) {
+			t.Errorf("%s: %v", name, bad.Validate())
+		}
+	}
+}

@@ -17,10 +17,11 @@ import (
 // A Look says that somebody has looked at what had shown, hurt or been told until then.
 type Look struct {
 	dose.Observation
-	Visits    int `json:"visits,omitzero"`    // how many there were
-	Happened  int `json:"happened,omitzero"`  // likewise, of what was told
-	Practised int `json:"practised,omitzero"` // likewise, of what was practised
-	Checks    int `json:"checks,omitzero"`    // likewise, of the checks of days
+	By        screening.Lifter `json:"by,omitzero"`        // what they are; not given: it was not kept
+	Visits    int              `json:"visits,omitzero"`    // how many there were
+	Happened  int              `json:"happened,omitzero"`  // likewise, of what was told
+	Practised int              `json:"practised,omitzero"` // likewise, of what was practised
+	Checks    int              `json:"checks,omitzero"`    // likewise, of the checks of days
 }
 
 // An Alarm is what stands against training: what showed or hurt at a visit so that somebody
@@ -295,6 +296,9 @@ func (r Record) checkLooked() error {
 			bad.Add(at+"/who", field.Bad(nil, "who has looked", field.ErrMissing))
 		}
 		bad.Add(at+"/day", l.Day.Check())
+		if _, err := l.By.MarshalText(); l.By != 0 {
+			bad.Add(at+"/by", err)
+		}
 		bad.Add(at, r.checkSeen(l))
 	}
 	return bad.Err()

@@ -1,13 +1,13 @@
 package record
 
 import (
+	"cmp"
 	"slices"
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/week"
 	"example.org/posology/progression"
 	"example.org/posology/progression/programme"
-	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -19,7 +19,7 @@ type AttendanceReport struct {
 	Sessions []programme.PlannedSession `json:"sessions"`
 	Done     []units.Day                `json:"done"`
 	Missed   []units.Day                `json:"missed,omitempty"` // planned, and no visit
-	Away     []units.Day                `json:"away,omitempty"`   // likewise, on days of [Given.Away]: they are not judged
+	Away     []units.Day                `json:"away,omitempty"`   // likewise, and it is known why: told beforehand, a medical cause, or nothing was asked for; they are not judged
 	Short    []Shortfall                `json:"short,omitempty"`
 	Answer   programme.AttendanceAnswer `json:"answer"` // what it says of the plan
 }
@@ -55,7 +55,7 @@ func (r Record) attended(l *log, day units.Day) (AttendanceReport, error) {
 	var judged []programme.PlannedSession
 	for _, s := range a.Sessions {
 		switch missed := s.Missed != screening.No; {
-		case missed && r.awayUntil(s.Day) > 0:
+		case missed && r.excused(s.Day):
 			a.Away = append(a.Away, s.Day)
 			continue
 		case missed:
@@ -68,11 +68,22 @@ func (r Record) attended(l *log, day units.Day) (AttendanceReport, error) {
 	return a, err
 }
 
-// comesLittle reports whether so few of the sessions up to a day were come to that
-// the plan is to be simpler.
-func (r Record) comesLittle(l *log, day units.Day) bool {
-	a, err := r.attended(l, day)
-	return err == nil && a.Answer.Advice == rule.Ease
+// excused reports whether it is known why nobody came on a day: somebody was away, as was told
+// beforehand, or missing for what was told is a medical cause, or nothing was asked for.
+func (r Record) excused(day units.Day) bool {
+	ill := func(g Given, visits int, until units.Day) bool {
+		return g.Absence == screening.Yes && visits > 0 && r.Visits[visits-1].Day < day && day <= until
+	}
+	known, stopped := r.awayUntil(day) > 0 || ill(r.Given, len(r.Visits), day), false
+	for _, e := range r.Entries {
+		decided := cmp.Or(e.Decided, e.Day)
+		known = known || ill(e.Given, e.Rests.Visits, decided)
+		if decided <= day { // where all is stopped nothing is asked for until something begins anew
+			stopped = e.Plan == nil && !slices.ContainsFunc(e.Items, Decided.prescribed) &&
+				!slices.ContainsFunc(r.Asked, func(a Asked) bool { return decided <= a.From && a.From <= day })
+		}
+	}
+	return known || stopped
 }
 
 // A period is the time in which one set of days was the plan's.

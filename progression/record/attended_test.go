@@ -214,3 +214,60 @@ func TestMovedDaysLoseNoSession(t *testing.T) {
 		}
 	})
 }
+
+// Days on which nobody came, and of which it is known why, are not judged: an illness that a
+// decision was told of, up to its day, and days on which all was stopped. Doses go by them all the same.
+func TestExcusedDaysAreNotJudged(t *testing.T) {
+	told := read(t, stored) // Tuesdays and Fridays; the last visit on Friday 5 March
+	day := told.Entries[0].Day + 10
+	told.Entries, told.Away = nil, nil
+	plain := told
+	told.Absence, plain.Absence = screening.Yes, screening.No
+	missed := func(r record.Record, day units.Day) (missed, excused []units.Day) {
+		t.Helper()
+		re, err := r.Assess(day)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if len(re.Attended.Sessions) != len(re.Attended.Done)+len(re.Attended.Missed)+len(re.Attended.Away) {
+			t.Errorf("%+v", re.Attended)
+		}
+		return re.Attended.Missed, re.Attended.Away
+	}
+	all, none := missed(plain, day)
+	if n := len(all); n < 3 || len(none) > 0 {
+		t.Fatalf("%v, %v", all, none)
+	}
+	if left, ill := missed(told, day); !slices.Equal(append(left, ill...), all) || len(ill) < 3 || ill[0] < told.Visits[len(told.Visits)-1].Day {
+		t.Errorf("before it is decided: missed %v, ill %v", left, ill)
+	}
+	entry, err := told.Decide(day) // which stops all
+	if err != nil {
+		t.Fatal(err)
+	}
+	told.Entries = []record.Entry{entry}
+	told.Profile.Day, told.Absence, plain.Profile.Day = day, screening.No, day // assessed anew, and away for no such cause
+	later := day + 14
+	left, known := missed(told, later)
+	if all, _ = missed(plain, later); !slices.Equal(append(left, known...), all) || len(left) > 1 {
+		t.Errorf("ill, then stopped: missed %v, known %v, of %v", left, known, all)
+	}
+	entry.Items = slices.Clone(entry.Items)
+	for i := range entry.Items { // told of an illness and not stopped
+		entry.Items[i].Decision.Next = &dose.Prescription{}
+	}
+	told.Entries = []record.Entry{entry}
+	if left, known = missed(told, later); len(left) < 4 || slices.ContainsFunc(known, func(d units.Day) bool { return d > day }) {
+		t.Errorf("after the illness: missed %v, known %v", left, known)
+	}
+	was, err := plain.Assess(later)
+	is, err2 := told.Assess(later)
+	if err = errors.Join(err, err2); err != nil || is.Attended.Answer.Advice > was.Attended.Answer.Advice {
+		t.Errorf("%v: %+v, untold %+v", err, is.Attended.Answer, was.Attended.Answer)
+	}
+	for i := range is.Items {
+		if a, b := is.Items[i].Decision.Next, was.Items[i].Decision.Next; (a == nil) != (b == nil) || a != nil && (a.Sets != b.Sets || a.Count != b.Count || a.Load.Each() != b.Load.Each()) {
+			t.Errorf("%s: %+v, untold %+v", is.Items[i].Exercise, a, b)
+		}
+	}
+}

@@ -10,15 +10,11 @@ import (
 func (l *log) hurtElsewhere() {
 	hurt := map[units.Day][]exercise.Exercise{}
 	for _, ex := range l.exercises {
-		visits := l.logged[ex.ID].visits
-		for i := range visits {
-			if visits[i].Hurt() {
-				hurt[visits[i].Day] = append(hurt[visits[i].Day], ex)
+		for _, v := range l.logged[ex.ID].visits {
+			if v.Hurt() {
+				hurt[v.Day] = append(hurt[v.Day], ex)
 			}
 		}
-	}
-	if len(hurt) == 0 {
-		return
 	}
 	for _, ex := range l.exercises {
 		visits := l.logged[ex.ID].visits

@@ -1,6 +1,7 @@
 package record
 
 import (
+	"cmp"
 	"slices"
 
 	"example.org/posology/dose"
@@ -103,20 +104,8 @@ func (n Noted) but(e Noted) Noted {
 	if e.PainFree || e.Pain != nil {
 		n.PainFree, n.Pain = e.PainFree, e.Pain
 	}
-	if e.Moment != nil {
-		n.Moment = e.Moment
-	}
-	for _, a := range [...]struct {
-		to  *screening.Answer
-		new screening.Answer
-	}{{&n.RangeLost, e.RangeLost}, {&n.FormLost, e.FormLost}, {&n.Unwell, e.Unwell}} {
-		if a.new != screening.Unknown {
-			*a.to = a.new
-		}
-	}
-	if e.Observer != "" {
-		n.Observer = e.Observer
-	}
+	n.Moment, n.Observer = cmp.Or(e.Moment, n.Moment), cmp.Or(e.Observer, n.Observer)
+	n.RangeLost, n.FormLost, n.Unwell = cmp.Or(e.RangeLost, n.RangeLost), cmp.Or(e.FormLost, n.FormLost), cmp.Or(e.Unwell, n.Unwell)
 	n.SorenessDays = max(n.SorenessDays, e.SorenessDays)
 	return n
 }

@@ -10,6 +10,7 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/progression/record"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
@@ -38,5 +39,23 @@ func TestLookedIsKept(t *testing.T) {
 		if err := r.Validate(); err == nil || !strings.Contains(err.Error(), "/asked/0/looked"+strings.TrimSpace(path)) {
 			t.Errorf("%+v: %v", bad, err)
 		}
+	}
+}
+
+// What somebody is who has looked is kept beside the name, and is one of those there are.
+func TestLookedByIsKept(t *testing.T) {
+	r := read(t, review)
+	look := record.Look{Observation: dose.Observation{Who: "Doctor K", Day: r.Review}, Visits: len(r.Visits)}
+	for by := range screening.Lifters() {
+		look.By = by
+		r.Looked = []record.Look{look, {Observation: look.Observation}}
+		back, err := record.Decode([]byte(encoded(t, r)), field.Strict)
+		if err != nil || back.Looked[0] != look || back.Looked[1].By != 0 {
+			t.Errorf("%v, %+v", err, back.Looked)
+		}
+	}
+	r.Looked[0].By = 99
+	if err := r.Validate(); err == nil || !strings.Contains(err.Error(), "/looked/0/by") {
+		t.Error(err)
 	}
 }

@@ -73,6 +73,9 @@ func (r Record) since4() error {
 	for i, c := range r.Checks {
 		bad.Add(path("checks", i)+"/spo2_again", unknown(4, c.SpO2Again > 0))
 	}
+	for i, l := range r.Looked {
+		bad.Add(path("looked", i)+"/by", unknown(4, l.By != 0))
+	}
 	for i, e := range r.Entries {
 		bad.Add(path("entries", i)+"/given/away", unknown(4, len(e.Given.Away) > 0))
 	}

@@ -11,6 +11,7 @@ import (
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/strength"
 	"example.org/posology/dose/week"
+	"example.org/posology/progression/rule"
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -101,10 +102,10 @@ func (r Record) Week(from units.Day) (week.Week, error) {
 	if err != nil {
 		return week.Week{}, err
 	}
-	little := r.comesLittle(&l, from)
+	came, unread := r.attended(&l, from)
 	r.Began, r.Days = r.began(), days // began before its days are moved
 	if _, requested, err := r.requested(&l, from); err == nil {
-		requested.ComesLittle = little
+		requested.ComesLittle = unread == nil && came.Answer.Advice == rule.Ease
 		w, err := week.Plan(requested)
 		return w, inRequest.of(err)
 	}

@@ -28,8 +28,8 @@ type Record struct {
 	Client  string `json:"client"`  // how the papers call the person
 	Given
 
-	// Checks are those of days, at most one each: but one that asks to treat a low of glucose
-	// and measure again stands once more with what was measured then. A sign that an assessment
+	// Checks are those of days, at most one each: but one stands once more with what was measured
+	// again, of glucose after a treated low and of the other readings once, after a rest. A sign that an assessment
 	// heard of and that sends to help now or today is one's, too: the next assessment takes the
 	// place of the answers.
 	Checks []screening.Check `json:"checks,omitempty"`

@@ -1,6 +1,7 @@
 package record
 
 import (
+	"cmp"
 	"fmt"
 	"reflect"
 	"slices"
@@ -87,13 +88,10 @@ func oneWeek(days []units.Day) error {
 	for i, day := range days {
 		bad.Add(fmt.Sprintf("/%d", i), day.Check())
 	}
-	if len(bad) > 0 || len(days) == 0 {
-		return bad.Err()
+	if len(bad) == 0 && len(days) > 0 && slices.Max(days)-slices.Min(days) >= weekDays {
+		return field.Bad(slices.Max(days), "days within seven days of the first, "+slices.Min(days).String(), field.ErrOutOfRange)
 	}
-	if first, last := slices.Min(days), slices.Max(days); last-first >= weekDays {
-		return field.Bad(last, "days within seven days of the first, "+first.String(), field.ErrOutOfRange)
-	}
-	return nil
+	return bad.Err()
 }
 
 // checkAway asks for times away that end, one after the other.
@@ -141,26 +139,19 @@ func later(day, before units.Day) error {
 	return nil
 }
 
-// What is measured again on the same day: a low of glucose, once it is treated, and a low
-// saturation, once, after a rest.
-const (
-	treatFirst    screening.Code = "glucose_52_69_treat_first"
-	saturationLow screening.Code = "spo2_lt_89"
-)
+// treatFirst is a low of glucose that is measured again on the same day once it is treated.
+const treatFirst screening.Code = "glucose_52_69_treat_first"
 
-// measuredAgain reports whether a check is the one before it with a further reading of
-// glucose or saturation, where that one asks to measure again.
+// measuredAgain reports whether a check is the one before it with further readings: of
+// glucose, where that one asks to treat a low, and of the others once, after a rest.
 func measuredAgain(before, c screening.Check) bool {
-	low := screening.SessionDay(before, screening.Profile{}).Reasons
-	glucose := !c.GlucoseAgain.IsZero() && slices.Contains(low, treatFirst)
-	saturation := c.SpO2Again > 0 && before.SpO2Again == 0 && slices.Contains(low, saturationLow)
-	if glucose {
-		before.GlucoseAgain = c.GlucoseAgain
+	more := before
+	treated := !c.GlucoseAgain.IsZero() && slices.Contains(screening.SessionDay(before, screening.Profile{}).Reasons, treatFirst)
+	if treated {
+		more.GlucoseAgain = c.GlucoseAgain
 	}
-	if saturation {
-		before.SpO2Again = c.SpO2Again
-	}
-	return (glucose || saturation) && reflect.DeepEqual(before, c)
+	more.BPAgain, more.RestingPulseAgain, more.SpO2Again = cmp.Or(more.BPAgain, c.BPAgain), cmp.Or(more.RestingPulseAgain, c.RestingPulseAgain), cmp.Or(more.SpO2Again, c.SpO2Again)
+	return reflect.DeepEqual(more, c) && (treated || !reflect.DeepEqual(before, c))
 }
 
 func checkTest(s setlog.Set, key body.Key, c exercise.Catalogue) error {

@@ -22,19 +22,12 @@ var hints = map[interview.ReplyForm]string{
 }
 
 func hint(q interview.FormQuestion) string {
-	if typed := hints[q.Form]; typed != "" {
-		return typed
-	}
-	return q.Hint
+	return cmp.Or(hints[q.Form], q.Hint)
 }
 
 // isUnsure reports whether an answer says that the answer is not known.
 func isUnsure(answer string) bool {
-	switch strings.ToLower(strings.ReplaceAll(answer, "’", "'")) {
-	case "don't know", "dont know", "not sure", "unsure", "unknown", "skip":
-		return true
-	}
-	return false
+	return slices.Contains([]string{"don't know", "dont know", "not sure", "unsure", "unknown", "skip"}, strings.ToLower(strings.ReplaceAll(answer, "’", "'")))
 }
 
 // read makes a reply of what was typed.

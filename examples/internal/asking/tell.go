@@ -1,8 +1,6 @@
 package asking
 
 import (
-	"bytes"
-	"encoding/json"
 	"fmt"
 	"io"
 	"slices"
@@ -110,7 +108,11 @@ func limitsForClient(l screening.Limits) []string {
 func TellClinician(w io.Writer, o screening.Outcome) {
 	fmt.Fprintf(w, "\nOUTCOME OF THE INTERVIEW, %s\n\nRoute: %s. Meanwhile: %s.\n\nFindings, the gravest first:\n", max(o.Day, o.Today), o.Route, o.Meanwhile)
 	for _, f := range o.Findings {
-		page.Wrap(w, "- ", fmt.Sprintf("%s %v (route %s, meanwhile %s%s)", words.Clinician(f.Reason), f.Reason.Facts, f.Route, f.Meanwhile, wayOut(f.Exit)))
+		exit := ""
+		if f.Exit.Who != 0 {
+			exit = "; way out: " + f.Exit.String()
+		}
+		page.Wrap(w, "- ", fmt.Sprintf("%s %v (route %s, meanwhile %s%s)", words.Clinician(f.Reason), f.Reason.Facts, f.Route, f.Meanwhile, exit))
 	}
 	if way := page.FreesMost(o); way != "" {
 		page.Wrap(w, "\nWhat would free most: ", way)
@@ -124,37 +126,22 @@ func TellClinician(w io.Writer, o screening.Outcome) {
 	if len(o.EachDay) > 0 {
 		fmt.Fprintf(w, "\nEvery day's check must bring: %v\n", o.EachDay)
 	}
+	var told screening.Profile // what a rule names of it
+	for _, f := range o.Findings {
+		told.RedFlags.Present = append(told.RedFlags.Present, f.Code)
+	}
 	fmt.Fprintf(w, "\nEach published rule's own answer, never merged:\n")
-	table(w, o.Rules)
+	for _, text := range page.RuleLines(o.Rules, told, true) {
+		page.Wrap(w, "- ", text)
+	}
 	fmt.Fprintf(w, "\nLimits for every dose:\n")
-	table(w, o.Limits)
+	limits := page.LimitLines(o.Limits)
+	if l := o.Limits.Lighten; l.AtMostLast {
+		limits = append(limits, fmt.Sprintf("a lighter session: no more weight than last time, %s fewer, %v more in reserve", page.Counted(l.FewerSets, "set"), l.MoreReserve))
+	}
+	for _, text := range limits {
+		page.Wrap(w, "- ", text)
+	}
 	fmt.Fprintln(w)
 	page.Wrap(w, "", "Flags and routes only: this gives nobody leave to train. Local rules and a licensed clinician decide.")
-}
-
-// wayOut says who can lift what is held, and with what.
-func wayOut(e screening.WayOut) string {
-	if e.Who == 0 {
-		return ""
-	}
-	return "; way out: " + e.String()
-}
-
-// table prints the fields of a value that encodes as a JSON object, each in a
-// line, as they are stored and exchanged.
-func table(w io.Writer, v any) {
-	data, _ := json.Marshal(v) // the library's own values encode
-	decoder := json.NewDecoder(bytes.NewReader(data))
-	decoder.Token() // the opening brace
-	for decoder.More() {
-		key, _ := decoder.Token()
-		var value json.RawMessage
-		if decoder.Decode(&value) != nil {
-			break
-		}
-		page.Wrap(w, fmt.Sprintf("  %v: ", key), strings.NewReplacer(`"`, "", ",", ", ", ":", ": ", "{", "", "}", "", "[", "", "]", "").Replace(string(value)))
-	}
-	if len(data) <= len("{}") {
-		fmt.Fprintln(w, "  none")
-	}
 }

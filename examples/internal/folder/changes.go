@@ -41,8 +41,10 @@ func differ(at string, was, is json.RawMessage, list *[]string) error {
 	case both(was, is, "["):
 		var a, b []json.RawMessage
 		if err = errors.Join(json.Unmarshal(was, &a), json.Unmarshal(is, &b)); err == nil {
-			for i := range max(len(a), len(b)) {
-				err = errors.Join(err, differ(fmt.Sprintf("%s/%d", at, i), nth(a, i), nth(b, i), list))
+			most := max(len(a), len(b))
+			a, b = append(a, make([]json.RawMessage, most-len(a))...), append(b, make([]json.RawMessage, most-len(b))...)
+			for i := range most {
+				err = errors.Join(err, differ(fmt.Sprintf("%s/%d", at, i), a[i], b[i], list))
 			}
 		}
 	case was == nil:
@@ -61,21 +63,9 @@ func both(a, b []byte, begin string) bool {
 
 // names are those of either, sorted.
 func names(a, b map[string]json.RawMessage) []string {
-	all := slices.Collect(maps.Keys(a))
-	for name := range b {
-		if _, ok := a[name]; !ok {
-			all = append(all, name)
-		}
-	}
-	slices.Sort(all)
-	return all
-}
-
-func nth(list []json.RawMessage, i int) json.RawMessage {
-	if i < len(list) {
-		return list[i]
-	}
-	return nil
+	all := maps.Clone(a)
+	maps.Copy(all, b)
+	return slices.Sorted(maps.Keys(all))
 }
 
 // mostShown is how many characters of a value are shown: of what was decided, which
