@@ -1,6 +1,7 @@
 package screening_test
 
 import (
+	"slices"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -108,8 +109,25 @@ func TestTwoEventsOfOneArmEach(t *testing.T) {
 	for _, other := range []body.Side{0, body.Both, body.Right} {
 		p := blank()
 		p.Events = []screening.Event{{Code: "shoulder_replacement", Day: visit - 400, Side: body.Left}, {Code: "shoulder_replacement", Day: visit - 900, Side: other}}
-		if l := assess(t, p).Limits; !l.Avoid.Has(body.ShoulderResisted) || l.AvoidLeft != 0 {
-			t.Errorf("the other %q: %+v", other, l)
+		for range 2 {
+			if l := assess(t, p).Limits; !l.Avoid.Has(body.ShoulderResisted) || l.AvoidLeft != 0 {
+				t.Errorf("the other %q: %+v", other, l)
+			}
+			slices.Reverse(p.Events)
 		}
+	}
+}
+
+// A surgeon's limit on one leg is one that was set.
+func TestALimitOnOneLegIsSet(t *testing.T) {
+	p := blank()
+	p.Conditions = screening.AskedFor("total_hip_replacement")
+	p.Events = []screening.Event{{Code: "total_hip_replacement", Day: visit - 400, Side: body.Left}}
+	p.Answers = map[screening.Code]screening.Answer{"replacement_limited": screening.Yes}
+	p.Restrictions = []screening.Restriction{{Author: "a surgeon", Day: visit - 100, Region: body.Hip, Side: body.Left, Avoid: body.DemandSet(body.HipResisted)}}
+	f, _ := finding(assess(t, p), "screening.replacement_limited")
+	if p.Restrictions[0].Side = 0; f.Route != screening.Tell {
+		both, _ := finding(assess(t, p), "screening.replacement_limited")
+		t.Errorf("on the left %v, on both %v", f.Route, both.Route)
 	}
 }

@@ -16,8 +16,11 @@ import (
 // A limit on the left hand binds it in leg work too: with a weight in each hand, in both,
 // or in one of which nobody says which, the right leg does not free the left hand.
 func TestTheOtherLegIsNotTheOtherHand(t *testing.T) {
-	limit := screening.MassLimit{Region: body.WristHand, Side: body.Left, Max: 2 * units.Kilogram, Author: "a surgeon"}
-	for _, id := range []exercise.ID{"dumbbell-split-squat", "dumbbell-step-up", "staggered-romanian-deadlift", "single-leg-romanian-deadlift", "loaded-heel-drop-knee-straight"} {
+	hand := screening.MassLimit{Region: body.WristHand, Side: body.Left, Max: 2 * units.Kilogram, Author: "a surgeon"}
+	hip := screening.MassLimit{Region: body.Hip, Side: body.Left, Max: 4 * units.Kilogram, Author: "a surgeon"} // in all
+	for id, limit := range map[exercise.ID]screening.MassLimit{
+		"dumbbell-split-squat": hand, "dumbbell-step-up": hand, "staggered-romanian-deadlift": hip, "single-leg-romanian-deadlift": hand, "loaded-heel-drop-knee-straight": hand,
+	} {
 		r := weekOf(0)
 		r.Kit, r.Exercises = pairs(3), []exercise.ID{id}
 		r.Screening = waived(body.Intermediate)
@@ -27,8 +30,14 @@ func TestTheOtherLegIsNotTheOtherHand(t *testing.T) {
 			continue
 		}
 		if slices.ContainsFunc(w.Sessions[0].Items, func(i dose.Prescription) bool { return i.Exercise == id }) {
-			t.Errorf("%s with 3 kg in a hand that has a limit of 2 kg", id)
+			t.Errorf("%s with 3 kg in a hand, and %v on the %v", id, limit.Max, limit.Region)
 		}
+	}
+	r := weekOf(0) // no arm, and no leg, of the other side bears any of it
+	r.Screening, r.Exercises = waived(body.Intermediate), []exercise.ID{"side-plank"}
+	r.Screening.Limits.Masses = []screening.MassLimit{{Region: body.Shoulder, Side: body.Left, Max: 2 * units.Kilogram, Author: "a surgeon"}}
+	if item := firstWeek(t, r).Sessions[0].Items[0]; item.Exercise != "side-plank" || item.Side != body.Right {
+		t.Errorf("%s, %v", item.Exercise, item.Side)
 	}
 }
 

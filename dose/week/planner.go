@@ -127,10 +127,9 @@ func (p *planner) keep(out LeftOut, item dose.Prescription) {
 // avoided, rules out one side of one-sided work, for the other side alone.
 func (p *planner) dose(ex exercise.Exercise) (dose.Prescription, error) {
 	item, err := p.doseSide(ex, body.Both)
-	l := &p.r.Screening.Limits
 	var barred *dose.ConstraintError
-	tooHeavy := errors.Is(err, dose.ErrTooHeavy) && len(l.Masses) > 0
-	avoided := errors.As(err, &barred) && barred.Constraint.Code == "dose.demand" && l.AvoidLeft|l.AvoidRight != 0
+	tooHeavy := errors.Is(err, dose.ErrTooHeavy) && len(p.r.Screening.Limits.Masses) > 0
+	avoided := errors.As(err, &barred) && barred.Constraint.Code == "dose.demand"
 	if !ex.OneSided || !tooHeavy && !avoided {
 		return item, err
 	}
