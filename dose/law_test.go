@@ -86,6 +86,12 @@ func drawVisit(t *rapid.T) visit {
 		systolic := rapid.IntRange(90, 200).Draw(t, "systolic")
 		v.profile.BP = &screening.BloodPressure{Systolic: systolic, Diastolic: systolic - rapid.IntRange(30, 60).Draw(t, "pulse pressure")}
 	}
+	if v.request.Exercise.OneSided {
+		v.request.Side = body.Side(rapid.IntRange(1, 3).Draw(t, "side"))
+	}
+	if rapid.IntRange(0, 2).Draw(t, "restricted") == 2 {
+		addRestriction(t, &v)
+	}
 	v.drawTest(t)
 	v.drawDone(t)
 	return v
@@ -191,6 +197,12 @@ func worsenings(v visit) []worsening {
 			v.profile.BP = &screening.BloodPressure{Systolic: p.BP.Systolic + rapid.IntRange(1, 20).Draw(t, "more"), Diastolic: p.BP.Diastolic}
 		}})
 	}
+	if len(p.Restrictions) > 0 {
+		all = append(all, worsening{"the side of a restriction not known", func(_ *rapid.T, v *visit) {
+			v.profile.Restrictions = slices.Clone(v.profile.Restrictions)
+			v.profile.Restrictions[0].Side = 0
+		}})
+	}
 	if done := v.request.Done; len(done) > 0 {
 		fewer := slices.Clone(done)
 		fewer[0].Reps = max(1, fewer[0].Reps-1)
@@ -215,7 +227,9 @@ func worsenings(v visit) []worsening {
 func addRestriction(t *rapid.T, v *visit) {
 	most := units.Mass(rapid.IntRange(0, 20).Draw(t, "limit")) * units.Kilogram / 2
 	region := rapid.SampledFrom(slices.Collect(body.Regions())).Draw(t, "region")
-	v.profile.Restrictions = append(v.profile.Restrictions, screening.Restriction{Author: "a surgeon", Day: firstDay, Region: region, MaxMass: &most})
+	side := body.Side(rapid.IntRange(0, 3).Draw(t, "restricted side"))
+	avoid := rapid.SliceOfN(rapid.SampledFrom(slices.Collect(body.EveryDemand())), 0, 2).Draw(t, "avoid")
+	v.profile.Restrictions = append(slices.Clone(v.profile.Restrictions), screening.Restriction{Author: "a surgeon", Day: firstDay, Side: side, Region: region, MaxMass: &most, Avoid: body.DemandSet(avoid...)})
 }
 
 // The two ways in which a test set is worse by itself.

@@ -168,7 +168,7 @@ func (a *assessment) listed() {
 			continue // the reading says it, and has a finding of its own where it is high
 		}
 		e, variant := a.follows(it)
-		e = e.inSetting(a.p.Setting, it.balance)
+		e = a.p.itsSide(it.entry, e).inSetting(a.p.Setting, it.balance)
 		if it.held != Yes {
 			f := it.finding(unsurely)
 			if a.looked(it) && e.route == PhysioLooks {

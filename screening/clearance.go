@@ -31,7 +31,7 @@ type Restriction struct {
 	Side             body.Side    `json:"side,omitzero"`  // not given is either side
 	Region           body.Region  `json:"region"`
 	MaxMass          *units.Mass  `json:"max_mass,omitempty"` // per hand for work of the arms, else in total
-	Avoid            body.Demands `json:"avoid,omitzero"`
+	Avoid            body.Demands `json:"avoid,omitzero"`     // of an arm or a leg on that side alone, where the region is of it
 	NonWeightBearing bool         `json:"non_weight_bearing,omitzero"`
 	Note             string       `json:"note,omitzero"` // such as a range of motion, for people to read
 }
@@ -177,9 +177,10 @@ func (r Restriction) limits() Limits {
 	l := Limits{Avoid: r.Avoid}
 	if r.NonWeightBearing {
 		l.Avoid = l.Avoid.Union(sparing(r.Region)).Union(standing)
-		if !ofArm(r.Region) {
-			l.Avoid = l.Avoid.Union(legWork)
-		}
+	}
+	l = l.onSide(r.Region, r.Side)
+	if r.NonWeightBearing && !ofArm(r.Region) {
+		l = l.Join(Limits{Avoid: legWork})
 	}
 	if r.MaxMass != nil {
 		side := r.Side

@@ -69,13 +69,13 @@ func sparing(r body.Region) body.Demands {
 // fracture is what follows from a recent fracture: its regions are spared; if
 // a region is not known no weight is lifted at all.
 func (p *Profile) fracture(e *entry) (effect, bool) {
-	regions, known := p.fractured(p.Conditions.Of(e.code) != No)
+	places, known := p.fractured(p.Conditions.Of(e.code) != No)
 	spared := e.effect
 	if !known {
 		spared = askNoLoad
 	}
-	for _, r := range regions {
-		spared.limits.Avoid = spared.limits.Avoid.Union(sparing(r))
+	for _, e := range places {
+		spared = spared.with(Limits{Avoid: sparing(e.Region)}.onSide(e.Region, e.Side))
 	}
 	return spared, known
 }

@@ -90,7 +90,8 @@
 // Where one code hides several people, questions with yes and no tell them apart. A
 // yes is the grave one. As long as one is not answered the code reads as the gravest
 // of them, which is how records read that were stored before the questions.
-// [Profile.Sites] says where a joint hurts: then its place is held and not the person.
+// [Profile.Sites] says where a joint hurts: then its place is held and not the person,
+// of an arm or a leg on its side alone, where that is told.
 //
 // # Ways out
 //

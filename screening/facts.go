@@ -101,7 +101,7 @@ var numberFacts = []evidence.Fact{
 	{ID: unaskedFact, Value: "what was not asked counts as yes for what may go on, and as a question for where to send", Basis: evidence.Design},
 	{ID: clearanceFact, Value: fmt.Sprintf("a clearance counts with a name, a day, a scope, within its term or %d months, and with no event since; it lifts relative entries and the need of a branch, nothing else", clearanceMonths), Basis: evidence.Design, From: []evidence.FactID{branchFact(A2)}},
 	{ID: aloneFact, Value: "who may faint or fall does no free standing, overhead or over-the-face work alone", Basis: evidence.Design},
-	{ID: restrictedFact, Value: "a restriction in force binds every dose, and one that has ended is told; without weight-bearing no standing work of that region", Basis: evidence.Design},
+	{ID: restrictedFact, Value: "a restriction in force binds every dose, and one that has ended is told; without weight-bearing no standing work of that region; what an arm or a leg is kept from binds the side that is told, and both where none is", Basis: evidence.Design},
 }
 
 // Facts yields the facts behind this package, from the tables that its code

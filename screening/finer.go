@@ -105,6 +105,7 @@ func (a *assessment) askFiner(it item, e effect) Code {
 type Site struct {
 	Code   Code        `json:"code"`
 	Region body.Region `json:"region"`
+	Side   body.Side   `json:"side,omitzero"` // not given is either side
 }
 
 func (s Site) check() error {
@@ -113,6 +114,7 @@ func (s Site) check() error {
 		bad.Add("/code", field.Bad(s.Code, listed(sitedCodes()), field.ErrUnknown))
 	}
 	bad.Add("/region", s.Region.Check())
+	bad.Add("/side", givenBy(s.Side != 0, s.Side.Check))
 	return bad.Err()
 }
 
@@ -133,7 +135,7 @@ func (p *Profile) spared(e *entry) (effect, bool) {
 		if s.Region == body.WholeBody {
 			return effect{}, false
 		}
-		spared, known = spared.with(Limits{Avoid: sparing(s.Region)}), true
+		spared, known = spared.with(Limits{Avoid: sparing(s.Region)}.onSide(s.Region, s.Side)), true
 	}
 	return spared, known
 }
@@ -177,7 +179,7 @@ func (a *assessment) limitsSet() bool {
 		where, replaced := replacedAt[it.code]
 		return replaced && !slices.ContainsFunc(a.p.Restrictions, func(r Restriction) bool {
 			l := r.limits()
-			binds := len(l.Masses) > 0 || l.Avoid != 0
+			binds := len(l.Masses) > 0 || l.Avoided(body.Both) != 0
 			return binds && strings.TrimSpace(r.Author) != "" && (r.Region == where || r.Region == body.WholeBody) && r.inForce(a.p.Day) && r.Day <= a.p.Day
 		})
 	})

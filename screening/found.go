@@ -200,9 +200,9 @@ func (p *Profile) since(e *entry) (passed, known bool) {
 	return stage != nil, known
 }
 
-// fractured returns the known regions of fractures: of recent ones, and of all
+// fractured returns the fractures whose region is known: recent ones, and of all
 // if a fracture may be slow to unite. It is false unless every region is known.
-func (p *Profile) fractured(all bool) (regions []body.Region, known bool) {
+func (p *Profile) fractured(all bool) (places []Event, known bool) {
 	fractures := 0
 	for _, e := range p.Events {
 		if e.Code != "fracture" || !all && p.passed(e.Day, 0, fractureMonths) {
@@ -210,8 +210,8 @@ func (p *Profile) fractured(all bool) (regions []body.Region, known bool) {
 		}
 		fractures++
 		if e.Region != 0 && e.Region != body.WholeBody {
-			regions = append(regions, e.Region)
+			places = append(places, e)
 		}
 	}
-	return regions, fractures > 0 && len(regions) == fractures
+	return places, fractures > 0 && len(places) == fractures
 }

@@ -94,6 +94,10 @@ type Limits struct {
 	Support bool `json:"support,omitzero"`
 	// Avoid are demands that no exercise may make.
 	Avoid body.Demands `json:"avoid,omitzero"`
+	// AvoidLeft and AvoidRight are those of an arm or a leg that only the one on that
+	// side is kept from; of a side that is not known they stand in Avoid.
+	AvoidLeft  body.Demands `json:"avoid_left,omitzero"`
+	AvoidRight body.Demands `json:"avoid_right,omitzero"`
 	// LeastSetting is the least supervision; the zero value asks for none.
 	LeastSetting Setting `json:"least_setting,omitzero"`
 	// Masses are limits on the mass held, set by a surgeon or clinician.
@@ -112,7 +116,7 @@ func equalButMasses(l, m Limits) bool {
 		l.MaxIntensity == m.MaxIntensity && l.Lighten == m.Lighten &&
 		l.NoBreathHolding == m.NoBreathHolding && l.EffortNotPulse == m.EffortNotPulse &&
 		l.TechniqueFirst == m.TechniqueFirst && l.LeastCount == m.LeastCount && l.LowImpact == m.LowImpact &&
-		l.Support == m.Support && l.Avoid == m.Avoid && l.LeastSetting == m.LeastSetting
+		l.Support == m.Support && l.Avoid == m.Avoid && l.AvoidLeft == m.AvoidLeft && l.AvoidRight == m.AvoidRight && l.LeastSetting == m.LeastSetting
 }
 
 // Join returns the tighter of l and m in every respect, in either order the same but for
@@ -134,10 +138,10 @@ func (l Limits) Join(m Limits) Limits {
 	l.LeastCount = max(l.LeastCount, m.LeastCount)
 	l.LowImpact = l.LowImpact || m.LowImpact
 	l.Support = l.Support || m.Support
-	l.Avoid = l.Avoid.Union(m.Avoid)
+	l.Avoid, l.AvoidLeft, l.AvoidRight = l.Avoid.Union(m.Avoid), l.AvoidLeft.Union(m.AvoidLeft), l.AvoidRight.Union(m.AvoidRight)
 	l.LeastSetting = max(l.LeastSetting, m.LeastSetting)
 	l.Masses = joinMasses(l.Masses, m.Masses)
-	return l
+	return l.bothSides()
 }
 
 // Ends of the ranges of limits, against slips.
@@ -162,6 +166,8 @@ func (l *Limits) check() error {
 	if unknown := l.Avoid &^ allDemands; unknown != 0 {
 		bad.Add("/avoid", field.Bad(uint64(unknown), "the demands of EveryDemand", field.ErrUnknown))
 	}
+	bad.Add("/avoid_left", ofOneSide(l.AvoidLeft))
+	bad.Add("/avoid_right", ofOneSide(l.AvoidRight))
 	bad.Add("/least_setting", given(settings, l.LeastSetting))
 	for i, m := range l.Masses {
 		addAt(&bad, "/masses", i, m.check())
@@ -193,5 +199,5 @@ func joinMasses(a, b []MassLimit) []MassLimit {
 // in which screening is monotone.
 func (l Limits) AsTightAs(m Limits) bool {
 	joined := l.Join(m)
-	return equalButMasses(joined, l) && len(joined.Masses) == len(l.Masses)
+	return equalButMasses(joined, l.bothSides()) && len(joined.Masses) == len(l.Masses)
 }

@@ -39,6 +39,8 @@ var badLimits = []struct {
 	{"/least_count", screening.Limits{LeastCount: -1}},
 	{"/least_count", screening.Limits{LeastCount: 10000}},
 	{"/avoid", screening.Limits{Avoid: 1 << 63}},
+	{"/avoid_left", screening.Limits{AvoidLeft: body.DemandSet(body.FreeStanding)}}, // no arm or leg does that alone
+	{"/avoid_right", screening.Limits{AvoidRight: 1 << 63}},
 	{"/least_setting", screening.Limits{LeastSetting: 99}},
 	{"/masses/1/region", screening.Limits{Masses: []screening.MassLimit{{}, {Region: 99}}}},
 	{"/masses/0/side", screening.Limits{Masses: []screening.MassLimit{{Side: 9}}}},
@@ -76,6 +78,7 @@ func TestLimitsAtTheEnds(t *testing.T) {
 	for _, l := range []screening.Limits{
 		{}, {MaxFraction: 1}, {MinReserve: 10}, {Lighten: screening.Lighten{FewerSets: math.MaxInt, MoreReserve: 10}}, {MaxIntensity: screening.Idle},
 		{LeastCount: 25}, {LeastSetting: screening.InClinic}, {Masses: []screening.MassLimit{{Region: body.WholeBody, Side: body.Left}, {}}},
+		{AvoidLeft: body.DemandSet(body.Overhead, body.OverFace, body.FirmGrip, body.ShoulderResisted, body.ElbowResisted, body.WristResisted), AvoidRight: body.DemandSet(body.HipResisted, body.KneeResisted, body.AnkleResisted)},
 	} {
 		o := assess(t, blank())
 		o.Limits = l

@@ -269,10 +269,28 @@ var recordMoves = []move{
 		p.Events[i].Day = 0
 		return true
 	}},
+	{"side forgotten", func(r *rand.Rand, p *screening.Profile) bool {
+		p.Events, p.Sites, p.Restrictions = slices.Clone(p.Events), slices.Clone(p.Sites), slices.Clone(p.Restrictions)
+		var sides []*body.Side
+		for i := range p.Events {
+			sides = append(sides, &p.Events[i].Side)
+		}
+		for i := range p.Sites {
+			sides = append(sides, &p.Sites[i].Side)
+		}
+		for i := range p.Restrictions {
+			sides = append(sides, &p.Restrictions[i].Side)
+		}
+		if len(sides) == 0 {
+			return false
+		}
+		*one(r, sides) = one(r, []body.Side{0, body.Both})
+		return true
+	}},
 	{"another place", func(r *rand.Rand, p *screening.Profile) bool {
 		was := len(p.Sites)
 		if was > 0 {
-			p.Sites = append(slices.Clone(p.Sites), screening.Site{Code: one(r, sitedCodes), Region: body.Region(1 + r.IntN(10))})
+			p.Sites = append(slices.Clone(p.Sites), screening.Site{Code: one(r, sitedCodes), Region: body.Region(1 + r.IntN(10)), Side: body.Side(r.IntN(4))})
 		}
 		return was > 0 && !slices.ContainsFunc(p.Sites, func(s screening.Site) bool { return s.Region == body.WholeBody })
 	}},

@@ -50,7 +50,7 @@ type Event struct {
 	Code   Code        `json:"code"`
 	Day    units.Day   `json:"day,omitzero"`    // not given counts as recent
 	Region body.Region `json:"region,omitzero"` // of a fracture
-	Side   body.Side   `json:"side,omitzero"`
+	Side   body.Side   `json:"side,omitzero"`   // of a fracture, and of what is in an arm; not given is either side
 }
 
 // person is who was screened.

@@ -122,15 +122,20 @@ func randomReadings(r *rand.Rand, p *screening.Profile) {
 func randomRecords(r *rand.Rand, p *screening.Profile) {
 	if chance(r, 3) {
 		for _, code := range sitedCodes {
-			p.Sites = append(p.Sites, screening.Site{Code: code, Region: body.Region(1 + r.IntN(11))})
+			p.Sites = append(p.Sites, screening.Site{Code: code, Region: body.Region(1 + r.IntN(11)), Side: body.Side(r.IntN(4))})
 		}
 	}
 	for range r.IntN(3) {
-		e := screening.Event{Code: one(r, datedCodes), Day: visit - units.Day(r.IntN(501))}
+		e := screening.Event{Code: one(r, datedCodes), Day: visit - units.Day(r.IntN(501)), Side: body.Side(r.IntN(4))}
 		if e.Code == "fracture" {
 			e.Region = body.Region(1 + r.IntN(11))
 		}
 		p.Events = append(p.Events, e)
+	}
+	if chance(r, 4) {
+		p.Restrictions = []screening.Restriction{{
+			Region: body.Region(1 + r.IntN(11)), Side: body.Side(r.IntN(4)), NonWeightBearing: chance(r, 2), Avoid: body.Demands(r.Uint64()) & body.DemandSet(slices.Collect(body.EveryDemand())...),
+		}}
 	}
 	scopes := slices.Concat(p.Diseases.Present, p.Diseases.Unsure, p.Symptoms.Present, p.Conditions.Present, p.Conditions.Unsure, []screening.Code{"hypertension_gt_160_100", "capacity_lt_4_mets"})
 	for range r.IntN(3) {

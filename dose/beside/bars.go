@@ -41,7 +41,7 @@ func (s *Situation) bars(t *track, at step) *evidence.Reason {
 	if at.hands == HandsNear {
 		demands = demands.Union(body.DemandSet(body.FreeStanding))
 	}
-	if clash := demands.Both(o.Limits.Avoid); clash != 0 {
+	if clash := demands.Both(o.Limits.Avoided(body.Both)); clash != 0 {
 		return new(evidence.Because("beside.demand", factLimits).With(evidence.Terms("demands", clash.String())))
 	}
 	switch t.kind {

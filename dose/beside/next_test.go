@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"example.org/posology/dose/beside"
+	"example.org/posology/screening"
 	"example.org/posology/units/body"
 )
 
@@ -42,6 +43,19 @@ func TestWhatFollows(t *testing.T) {
 		}
 		if err != nil || got.Step != tt.step || got.Met != tt.met || !said || got.Paused != (tt.code == "beside.paused") {
 			t.Errorf("%s: step %d, met %d, want %d, %d, %s; %v", name, got.Step, got.Met, tt.step, tt.met, tt.code, err)
+		}
+	}
+	for _, l := range []screening.Limits{{AvoidLeft: body.DemandSet(body.KneeResisted)}, {AvoidRight: body.DemandSet(body.HipResisted)}, {Avoid: body.DemandSet(body.KneeResisted)}} {
+		bad := s
+		bad.Screening.Limits = l
+		items, _, err := beside.Start(bad)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, i := range items {
+			if i.Kind == beside.Power && i.Move != "fast-lifts" {
+				t.Errorf("%s with %+v", i.Move, l)
+			}
 		}
 	}
 	s.Screening.Limits.Avoid = body.DemandSet(body.FreeStanding)

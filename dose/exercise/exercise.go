@@ -107,6 +107,10 @@ type Exercise struct {
 	// take both, and of a carry, it is known without it: see [Exercise.HandFree].
 	HandsBusy bool `json:"hands_busy,omitzero"`
 
+	// OtherRests says of one-sided work that the other arm, or leg, neither works, nor bears
+	// weight, nor is lain on: whoever is to spare that one can do it.
+	OtherRests bool `json:"other_rests,omitzero"`
+
 	// Seat says that a chair stands behind from beginning to end: whoever sways sits down.
 	Seat bool `json:"seat,omitzero"`
 
@@ -180,6 +184,9 @@ func (e Exercise) Validate() error {
 	}
 	if e.OneSided && e.Alternating {
 		bad.Add("/alternating", field.Bad(true, "one of one_sided and alternating", field.ErrConflict))
+	}
+	if e.OtherRests && !e.OneSided {
+		bad.Add("/other_rests", field.Bad(true, "false, unless one_sided", field.ErrConflict))
 	}
 	bad.Add("/moved_share", e.checkMovedShare())
 	bad.Add("", measures.Check("/measure", e.Measure))

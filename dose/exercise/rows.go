@@ -64,12 +64,13 @@ var rungLines = map[string]func(*rung, string) error{
 		return r.with[len(r.with)-1].UnmarshalText([]byte(v))
 	}),
 	"is": listOf(wordOf(map[string]func(*rung){
-		"one-sided":  func(r *rung) { r.oneSided = true },
-		"by turns":   func(r *rung) { r.turns = true },
-		"lifting":    func(r *rung) { r.lifts = true },
-		"at a seat":  func(r *rung) { r.seat = true },
-		"hands busy": func(r *rung) { r.handsBusy = true },
-		"chosen":     func(r *rung) { r.chosen = true },
+		"one-sided":   func(r *rung) { r.oneSided = true },
+		"by turns":    func(r *rung) { r.turns = true },
+		"lifting":     func(r *rung) { r.lifts = true },
+		"at a seat":   func(r *rung) { r.seat = true },
+		"hands busy":  func(r *rung) { r.handsBusy = true },
+		"chosen":      func(r *rung) { r.chosen = true },
+		"other rests": func(r *rung) { r.otherRests = true },
 	}, func(r *rung, mark func(*rung)) { mark(r) })),
 	"demands": listOf(func(r *rung, v string) error {
 		var d body.Demand

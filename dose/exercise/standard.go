@@ -21,11 +21,12 @@ type rung struct {
 	muscles string // the listed exercise whose muscles these are
 	nearest bool   // the list lacks this exercise; muscles is the nearest it has
 
-	hold     body.Hold
-	with     []Implement // empty: the usual one for the hold
-	oneSided bool
-	turns    bool // the sides take turns within the set
-	lifts    bool // the body or a long limb is most of what is lifted
+	hold       body.Hold
+	with       []Implement // empty: the usual one for the hold
+	oneSided   bool
+	turns      bool // the sides take turns within the set
+	otherRests bool // of one-sided work: the other arm or leg
+	lifts      bool // the body or a long limb is most of what is lifted
 
 	seat      bool         // a chair stands behind
 	handsBusy bool         // no hand is left to hold on with, though the hold leaves one
@@ -80,7 +81,7 @@ func (r rung) exercise() Exercise {
 	e := Exercise{
 		ID: r.id, Name: r.name, Aliases: r.aliases, Pattern: r.pattern, How: r.how,
 		Hold: r.hold, Implements: r.implements(), OneSided: r.oneSided, Alternating: r.turns, Demands: r.allDemands(), Needs: neededBy(r.id),
-		MovesBody: r.lifts || r.hold == body.Unloaded, HandsBusy: r.handsBusy, Seat: r.seat,
+		MovesBody: r.lifts || r.hold == body.Unloaded, HandsBusy: r.handsBusy, OtherRests: r.otherRests, Seat: r.seat,
 		Measure: countings[r.count].measure,
 		Count:   countings[r.count].count, CountFact: countings[r.count].fact,
 		FirstMass: firstWeights[r.first].mass, FirstMassFact: firstWeights[r.first].fact,

@@ -21,6 +21,7 @@ const (
 	factWarmUp   evidence.FactID = "dose.warm-up"
 
 	factSetsFirst evidence.FactID = "dose.sets-first"
+	factOneSide   evidence.FactID = "dose.one-side"
 
 	// Of packages below.
 	factBrief      evidence.FactID = "dose.brief"
@@ -81,6 +82,8 @@ var ownFacts = []evidence.Fact{
 		Source: "schoenfeld2019", Basis: evidence.FromMemory},
 	{ID: factSetsFirst, Basis: evidence.Design, From: []evidence.FactID{"guideline.iversen2021-time-efficient.exercises", "guideline.nsca2019-older-start.sets"},
 		Value: "where the row asks for two sets or more and nothing is learnt any more, exercises that together train " + groupNames() + " get those sets before any other exercise is added; while learning one set is enough, and with a row that names one set each exercise has one first"},
+	{ID: factOneSide, Basis: evidence.Design,
+		Value: "what one arm or leg is limited to, or kept from, leaves its work to the other side; where it is kept from it, only in exercises that let it rest: it holds nothing, bears no weight and is not lain on"},
 	{ID: factGap, Value: fmt.Sprintf("at least %s days from one session to the next", say.Spelt(DaysBetween)),
 		Basis: evidence.Computed, From: []evidence.FactID{"guideline.acsm2011-older-start.hours_between"}},
 }

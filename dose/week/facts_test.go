@@ -17,6 +17,7 @@ func TestFactsFollowConstants(t *testing.T) {
 		"dose.warm-up":                  "five minutes of easy movement before a session",
 		"dose.change-between-exercises": "two minutes from one exercise to the next, for the length of a session",
 		"dose.sets-first":               "where the row asks for two sets or more and nothing is learnt any more, exercises that together train legs, hips, back, abdomen, chest, shoulders, arms get those sets before any other exercise is added; while learning one set is enough, and with a row that names one set each exercise has one first",
+		"dose.one-side":                 "what one arm or leg is limited to, or kept from, leaves its work to the other side; where it is kept from it, only in exercises that let it rest: it holds nothing, bears no weight and is not lain on",
 		"dose.days-between":             "at least two days from one session to the next",
 	}
 	for f := range week.Facts() {

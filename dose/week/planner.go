@@ -123,16 +123,19 @@ func (p *planner) keep(out LeftOut, item dose.Prescription) {
 	p.items = append(p.items, item)
 }
 
-// dose prescribes one exercise for both sides or, where a restriction rules
-// out one side of one-sided work, for the other side alone.
+// dose prescribes one exercise for both sides or, where a limit on mass, or what is
+// avoided, rules out one side of one-sided work, for the other side alone.
 func (p *planner) dose(ex exercise.Exercise) (dose.Prescription, error) {
 	item, err := p.doseSide(ex, body.Both)
-	if !ex.OneSided || !errors.Is(err, dose.ErrTooHeavy) || len(p.r.Screening.Limits.Masses) == 0 {
+	var barred *dose.ConstraintError
+	tooHeavy := errors.Is(err, dose.ErrTooHeavy) && len(p.r.Screening.Limits.Masses) > 0
+	avoided := errors.As(err, &barred) && barred.Constraint.Code == "dose.demand"
+	if !ex.OneSided || !tooHeavy && !avoided {
 		return item, err
 	}
 	for _, side := range []body.Side{body.Left, body.Right} {
 		if item, err := p.doseSide(ex, side); err == nil {
-			item.Reasons = append(item.Reasons, evidence.Because("dose.one-side-only").With(evidence.Term("side", side.String())))
+			item.Reasons = append(item.Reasons, evidence.Because("dose.one-side-only", factOneSide).With(evidence.Term("side", side.String())))
 			return item, nil
 		}
 	}

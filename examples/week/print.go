@@ -61,7 +61,7 @@ func printScreening(s sheet, v record.Plan) {
 	for _, q := range o.Missing {
 		s.Say("- still to be asked: ", s.Clinician(q.Reason))
 	}
-	if text := page.LeaveOut(o.Limits.Avoid); text != "" {
+	if text := page.LeaveOut(o.Limits); text != "" {
 		s.Say("- ", text)
 	}
 	for _, text := range page.Restrictions(v.Profile) {

@@ -13,10 +13,13 @@ var straining = body.DemandSet(body.AbdominalPressure)
 
 // Clashes returns what the exercise demands and the limits rule out. Where support
 // is needed, a free hand serves; without one a chair behind or somebody beside does, but
-// not on one leg.
+// not on one leg. What is avoided of the other side is none of an exercise that lets it rest.
 func Clashes(o *screening.Outcome, ex *exercise.Exercise, side body.Side) body.Demands {
 	limits := &o.Limits
-	avoid := limits.Avoid
+	avoid := limits.Avoided(body.Both)
+	if ex.OtherRests {
+		avoid = limits.Avoided(side)
+	}
 	if o.Meanwhile == screening.UnloadedPractice {
 		avoid = avoid.Union(straining)
 	}
@@ -77,11 +80,25 @@ func HandFree(h body.Hold) bool { return h == body.OneHand || h == body.OnLimb |
 // on either.
 func Binds(limit screening.MassLimit, ex *exercise.Exercise, side body.Side) bool {
 	ofOne := limit.Side == body.Left || limit.Side == body.Right
-	if otherSide := ofOne && ex.OneSided && side != body.Both && limit.Side != side; otherSide {
+	if otherSide := ofOne && ex.OneSided && side != body.Both && limit.Side != side; otherSide && restsFor(limit.Region, ex) {
 		return false
 	}
 	demand, some := limit.Region.Resisted()
 	return !some || ex.Demands.Has(demand)
+}
+
+// restsFor reports whether one-sided work leaves the region of the other side without the
+// weight. In work of a leg the other hand may hold it too; where both feet are on the
+// ground the other leg bears it.
+func restsFor(region body.Region, ex *exercise.Exercise) bool {
+	ofLeg := ex.Demands.Both(body.DemandSet(body.HipResisted, body.KneeResisted, body.AnkleResisted)) != 0
+	switch {
+	case ex.OtherRests || ex.Hold == body.Unloaded:
+		return true
+	case OfArm(region):
+		return !ofLeg && ex.Hold == body.OneHand || ex.Hold == body.OnLimb
+	}
+	return !ofLeg || ex.Hold == body.OnLimb || ex.Demands.Has(body.SingleLegStance)
 }
 
 // OfArm reports whether a region is of an arm.

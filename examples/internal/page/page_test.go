@@ -1,10 +1,12 @@
 package page_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
 	"example.org/posology/examples/internal/page"
+	"example.org/posology/screening"
 	"example.org/posology/units/body"
 )
 
@@ -27,14 +29,26 @@ func TestWrap(t *testing.T) {
 }
 
 func TestLeaveOut(t *testing.T) {
-	if got := page.LeaveOut(0); got != "" {
+	if got := page.LeaveOut(screening.Limits{}); got != "" {
 		t.Errorf("nothing to leave out: %q", got)
 	}
 	for d := range body.EveryDemand() {
-		got := page.LeaveOut(body.DemandSet(d))
+		got := page.LeaveOut(screening.Limits{Avoid: body.DemandSet(d)})
 		if !strings.HasSuffix(got, ".") || strings.HasSuffix(got, ": .") {
 			t.Errorf("no plain words for %q: %q", d, got)
 		}
+	}
+}
+
+// What one side is kept from names it.
+func TestLeaveOutOnASide(t *testing.T) {
+	l := screening.Limits{Avoid: body.DemandSet(body.Impact), AvoidLeft: body.DemandSet(body.Overhead), AvoidRight: body.DemandSet(body.KneeResisted)}
+	want := "Until we say otherwise, please leave out: jumping and stamping; weights above your shoulders, on your left side; weights that work the knee, on your right side."
+	if got := page.LeaveOut(l); got != want {
+		t.Errorf("%q, want %q", got, want)
+	}
+	if got := page.LimitLines(l); !slices.Contains(got, "avoid on the left: overhead; on the right: resisted knee") {
+		t.Errorf("%q", got)
 	}
 }
 

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"example.org/posology/screening"
 	"example.org/posology/units/body"
 )
 
@@ -34,10 +35,12 @@ var plain = map[body.Demand]string{
 }
 
 // LeaveOut says what a client leaves out for now, "" if nothing.
-func LeaveOut(avoid body.Demands) string {
+func LeaveOut(l screening.Limits) string {
 	var list []string
-	for d := range avoid.All() {
-		list = append(list, plain[d])
+	for i, avoid := range [...]body.Demands{l.Avoid, l.AvoidLeft, l.AvoidRight} {
+		for d := range avoid.All() {
+			list = append(list, plain[d]+[...]string{"", ", on your left side", ", on your right side"}[i])
+		}
 	}
 	if len(list) == 0 {
 		return ""

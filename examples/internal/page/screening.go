@@ -133,6 +133,7 @@ func LimitLines(l screening.Limits) []string {
 	add(l.LowImpact, "impact no higher than brisk walking")
 	add(l.Support, "support in standing work")
 	add(l.Avoid != 0, "avoid: %s", l.Avoid)
+	add(l.AvoidLeft|l.AvoidRight != 0, "avoid on the left: %s; on the right: %s", l.AvoidLeft, l.AvoidRight)
 	add(l.LeastSetting != 0, "at least this supervision: %s", l.LeastSetting)
 	for _, m := range l.Masses {
 		add(true, "%s, %s: at most %s (%s)", m.Region, m.Side, m.Max, m.Author)

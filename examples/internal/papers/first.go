@@ -69,7 +69,7 @@ func limits(o screening.Outcome, p screening.Profile, dosed bool) []string {
 	if !dosed {
 		return lines
 	}
-	if text := page.LeaveOut(o.Limits.Avoid); text != "" {
+	if text := page.LeaveOut(o.Limits); text != "" {
 		lines = append(lines, text)
 	}
 	return append(lines, minded(o)...)
