@@ -1,6 +1,7 @@
 package progression
 
 import (
+	"math"
 	"slices"
 
 	"example.org/posology/dose"
@@ -8,7 +9,6 @@ import (
 	"example.org/posology/progression/internal/told"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
-	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -125,11 +125,23 @@ func (n *now) lessen(asks ask) (easier, error) {
 			e.variant = e.variant || e.step.Load == n.last().Plan.Load.Each()
 		}
 	}
-	r := n.f.Request()
-	r.Screening.Limits = r.Screening.Limits.Join(screening.LighterSession())
+	r := eased(n.f.Request())
 	var err error
-	e.in, err = n.in(r)
+	if e.in, err = n.in(r); err == nil && n.counts() {
+		e.easeCount(&n.last().Plan, r.Screening.Limits.Lighten.MoreReserve)
+	}
 	return e, err
+}
+
+// easeCount takes from the only set, with no lighter weight, as many repetitions as today's
+// reserve falls short of more than was asked for last.
+func (e *easier) easeCount(was *dose.Prescription, more units.RIR) {
+	fewer := int(math.Ceil(float64(was.Reserve.Least + more - e.in.out.Reserve.Least)))
+	count := max(was.Count-fewer, e.in.atLeast(leastAtLightest))
+	if was.Sets > 1 || fewer < 1 || e.step.Load < was.Load.Each() || e.step.Count <= count {
+		return
+	}
+	e.step.Count, e.why = count, e.in.saysFewer(count)
 }
 
 // tooHeavy reports whether the load could not be lifted at all, or in some set, by its
