@@ -61,30 +61,16 @@ func TestNoTrialFromALighterWeight(t *testing.T) {
 	}
 }
 
-// What hurt is eased, where there is no set to spare and the day's reserve is no larger
-// than the last one, by the repetitions: the same dose once came again after pain of 6,
-// with less in reserve. What is counted in seconds goes to an easier one, as before.
-func TestPainEasesWhatHasNothingToSpare(t *testing.T) {
-	for _, tt := range []struct {
-		sets, count int
-		was         dose.Reserve
-		least       units.RIR
-		want        int // repetitions
-	}{
-		{1, 11, threeLeft, 0, 11}, // two more are left
-		{1, 11, easyLeft, 0, 9},   // five were left
-		{1, 11, dose.Reserve{Least: 7}, 0, 7},
-		{1, 11, easyLeft, 5, 9}, // a limit
-		{2, 11, easyLeft, 5, 11},
-		{1, 4, easyLeft, 5, 3},
-		{1, 3, easyLeft, 5, 3},
-	} {
-		c := withOne(t, "chair-arm-press", dose.Prescription{Sets: tt.sets, Count: tt.count, Reserve: tt.was}, 10, 4)
-		c.Request.Screening.Limits.MinReserve = tt.least
-		last(&c).Pain.During = score(6)
-		d := nextOf(t, c)
-		if d.Action != progression.EaseOff || d.Next.Count != tt.want || d.Next.Sets != 1 || (tt.want < tt.count) != hasReason(d, "progression.fewer-reps") {
-			t.Errorf("%+v: %s", tt, tell(d))
+// What hurt is asked for with no less in reserve than it was: the same dose once came again
+// after pain of 6, with four left in place of more than five, as another phase had begun.
+func TestPainAsksForNoLessInReserve(t *testing.T) {
+	for was, want := range map[dose.Reserve]units.RIR{threeLeft: 5, easyLeft: 5, {Least: 7}: 7} {
+		for _, sets := range []int{1, 2} {
+			c := withOne(t, "chair-arm-press", dose.Prescription{Sets: sets, Count: 11, Reserve: was}, 10, 4)
+			last(&c).Pain.During = score(6)
+			if d := nextOf(t, c); d.Action != progression.EaseOff || d.Next.Reserve.Least != want || d.Next.Sets != 1 || d.Next.Count > 11 {
+				t.Errorf("%d sets, %v: %s", sets, was, tell(d))
+			}
 		}
 	}
 }

@@ -1,7 +1,6 @@
 package progression
 
 import (
-	"math"
 	"slices"
 
 	"example.org/posology/dose"
@@ -125,23 +124,9 @@ func (n *now) lessen(asks ask) (easier, error) {
 			e.variant = e.variant || e.step.Load == n.last().Plan.Load.Each()
 		}
 	}
-	r := eased(n.f.Request())
 	var err error
-	if e.in, err = n.in(r); err == nil && n.counts() {
-		e.easeCount(&n.last().Plan, r.Screening.Limits.Lighten.MoreReserve)
-	}
+	e.in, err = n.in(eased(n.f.Request()))
 	return e, err
-}
-
-// easeCount takes from the only set, with no lighter weight, as many repetitions as today's
-// reserve falls short of more than was asked for last.
-func (e *easier) easeCount(was *dose.Prescription, more units.RIR) {
-	fewer := int(math.Ceil(float64(was.Reserve.Least + more - e.in.out.Reserve.Least)))
-	count := max(was.Count-fewer, e.in.atLeast(leastAtLightest))
-	if was.Sets > 1 || fewer < 1 || e.step.Load < was.Load.Each() || e.step.Count <= count {
-		return
-	}
-	e.step.Count, e.why = count, e.in.saysFewer(count)
 }
 
 // tooHeavy reports whether the load could not be lifted at all, or in some set, by its

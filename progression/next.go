@@ -179,7 +179,7 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 	if err != nil {
 		return Decision{}, err
 	}
-	if hurt && p.Reserve.Least < was.Reserve.Least {
+	if (hurt || a == EaseOff && n.seen.Gates.Advice >= rule.Ease) && p.Reserve.Least < was.Reserve.Least {
 		p.Reserve = was.Reserve
 	}
 	asMuch := p.Load.Each() >= was.Load.Each() && p.Sets >= was.Sets && p.Count >= was.Count && p.Reserve.Least <= was.Reserve.Least

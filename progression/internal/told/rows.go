@@ -22,7 +22,7 @@ var gone = []say.Row{
 // kept are of a dose that stays or is made easier.
 var kept = []say.Row{
 	say.That("progression.easier-variant", say.Rests{Variant}, "", "An easier variant, learnt anew."),
-	say.That("progression.eased", say.Rests{Gates}, "", "The gates on the last visit ask for less: no more load, a set fewer if there is one to spare, two more in reserve, or fewer repetitions where no set is to spare and that is not two more than last time; where none is counted, a lighter weight."),
+	say.That("progression.eased", say.Rests{Gates}, "", "The gates on the last visit ask for less: no more load, a set fewer if there is one to spare, two more in reserve; where none is counted and no set is to spare, a lighter weight."),
 	say.That("progression.above-limit", say.Rests{Limit}, "", "The last load, {load} each, lies above the most allowed now, {most}: the heaviest below it."),
 	say.That("progression.few-for-limit", say.Rests{Limit}, "", "The last dose had fewer repetitions than screening asks for in a set: as many with a lighter weight, or an easier variant."),
 	say.That("progression.recurring", say.Rests{Variant}, "Since it has hurt more than once we change the exercise, and look at it together.", "It spoke for less at one of the three visits before too: recurring, to be looked at."),
