@@ -33,9 +33,7 @@ func (n *now) missed(trained units.Day) (*rule.Return, error) {
 }
 
 // beginsLighter reports whether beginning again is lighter by itself.
-func (n *now) beginsLighter() bool {
-	return n.back != nil && n.back.Anew && n.lightest() < n.seen.Base
-}
+func (n *now) beginsLighter() bool { return n.back != nil && n.back.Anew && n.lightest() < n.seen.Base }
 
 // lastRung is what the ladder gives after the longest break that it answers, with a weight of
 // the kit and within every limit.
@@ -123,9 +121,9 @@ func (n *now) fewerAtEnd(s dose.Step, each units.Mass, most int) fit {
 
 // fewerForLoad keeps a weight with a count at most, and says so where it falls.
 func (n *now) fewerForLoad(s dose.Step, each units.Mass, most int) fit {
-	fell := most < s.Count
+	had := s.Count
 	s.Load, s.Count = each, min(s.Count, most)
-	return fit{step: s, fell: fell}
+	return fit{step: s, fell: s.Count < had}
 }
 
 // repsAfter returns how many repetitions of a weight the chance allows with strength at a share:

@@ -7,8 +7,10 @@ import (
 	"example.org/posology/dose/strength"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/internal/history"
+	"example.org/posology/progression/internal/told"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
@@ -125,7 +127,7 @@ func (n *now) findOn() choice {
 	s := n.fitted.step
 	s.Count, s.UpTo, s.Steps, s.Lowering, s.Pausing = min(n.bottom(), s.Count), 0, n.mayTry(), 0, 0
 	why := []evidence.Reason{because("progression.find-on")}
-	if s.Load < n.step.Load { // what is known bears less than the set that was easy
+	if n.goesDown() { // what is known bears less than the set that was easy
 		why = append(why, n.saysFit(n.fitted)...)
 	}
 	return choice{step: s, why: why}
@@ -160,7 +162,7 @@ func (n *now) saysDeclined(change Change) []evidence.Reason {
 // tries reports whether the next weight may be tried, of an exercise in which none can
 // be felt.
 func (n *now) tries() bool {
-	return n.seen.Gates.Advice == rule.Raise && (!n.counts() || n.c.Request.Exercise.MovesBody) && n.mayTry() > 0 && !n.alone() && n.waits != findWaits
+	return n.seen.Gates.Advice == rule.Raise && (!n.counts() || n.c.Request.Exercise.MovesBody) && n.mayTry() > 0 && !n.alone() && n.waits != findWaits && !n.goesDown()
 }
 
 // try looks for the load again.
@@ -219,19 +221,20 @@ func (n *now) likely(each units.Mass) int {
 	return int(max(0, share-1) * epleyReps)
 }
 
-// feel asks for one set of the next weight: at most one lift fewer than would show it,
-// ended by its reserve. With two fewer nothing could.
+// toFeel is how often the next weight is felt: one lift fewer than would show it. With two
+// fewer nothing could.
+func (n *now) toFeel() int { return max(1, n.floor(n.jump)-1) }
+
+// feel asks for one set of the next weight, ended by its reserve.
 func (n *now) feel() choice {
 	s := n.fitted.step
-	s.Feel = max(1, n.floor(n.jump)-1)
+	s.Feel = n.toFeel()
 	return choice{step: s, why: append(n.jump.beyondPublished(), append([]evidence.Reason{because("progression.feel").With(evidence.Mass("next", n.jump.To.Each()), evidence.Count("count", s.Feel))}, n.saysFit(n.fitted)...)...)}
 }
 
 // calm reports whether the last two visits were done with the present weight and
 // without trouble.
-func (n *now) calm() bool {
-	return len(n.clean.Asked) == 0 && n.h.Calm(n.seen.Base, calmVisits)
-}
+func (n *now) calm() bool { return len(n.clean.Asked) == 0 && n.h.Calm(n.seen.Base, calmVisits) }
 
 const calmVisits = history.AskedAgain // in a row, with no doubtful set
 
@@ -250,3 +253,55 @@ func (n *now) longEasy(j *Jump) bool {
 
 // lifted reports whether the last eight visits have a set with a weight.
 func (n *now) lifted(each units.Mass) bool { return n.h.Lifted(each, feelEvery) }
+
+const (
+	bigHeld  units.Fraction = 0.5 // of the weight held
+	bigMoved units.Fraction = 0.1 // of all that is moved, where that is known
+)
+
+// big reports a step that is taken only with somebody beside.
+func (j *Jump) big() bool {
+	if j.Moved > 0 {
+		return j.Moved > bigMoved
+	}
+	return j.External <= 0 || j.External > bigHeld
+}
+
+// alone reports whether nobody is at hand.
+func (n *now) alone() bool { return n.c.Request.Screening.Setting < screening.WithHelper }
+
+// barredAlone reports whether the step is not taken since nobody is at hand.
+func (n *now) barredAlone(j *Jump) bool { return n.alone() && (n.bigUnknown(j) || n.aboveLifted(j)) }
+
+// bigUnknown reports a big step to a weight that the log does not show itself.
+func (n *now) bigUnknown(j *Jump) bool {
+	return j.big() && !(n.again && j.To.Each() == n.jump.To.Each())
+}
+
+// aboveLifted reports a step to more over head or face than was lifted before.
+func (n *now) aboveLifted(j *Jump) bool {
+	demands := n.c.Request.Exercise.Demands
+	return (demands.Has(body.Overhead) || demands.Has(body.OverFace)) && j.To.Each() > n.h.Heaviest()
+}
+
+// waitsForSomebody reports whether a heavier weight would be taken or tried, were
+// there somebody beside.
+func (n *now) waitsForSomebody() bool {
+	if !n.alone() || n.seen.Tried || !n.bearsMore() || !n.withinLimits() {
+		return false
+	}
+	return n.mayTry() > 0 && (n.seen.Gates.Advice == rule.Raise || n.stillLooking()) || n.mayRaise() && n.barredAlone(n.jump) || n.seen.Gates.Advice == rule.Raise && n.jump.over(feelShare) && n.near(n.strength, n.jump.To.Each())
+}
+
+// saysBeside says what waits for somebody: it goes on without the weight, with
+// repetitions, then at a slower pace. No set and no harder variant takes its place.
+func (n *now) saysBeside() evidence.Reason {
+	code := evidence.ReasonCode("progression.look-beside")
+	switch {
+	case n.bigUnknown(n.jump):
+		code = "progression.step-beside"
+	case n.aboveLifted(n.jump):
+		code = "progression.above-beside"
+	}
+	return because(code).With(evidence.Mass("next", n.jump.To.Each()), evidence.Share("share", n.jump.External), told.Moved("moved", n.jump.Moved))
+}

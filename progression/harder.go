@@ -41,16 +41,16 @@ var harder = [...]row{
 	{"find-on", "the load is looked for, and every set was clearly easy", FindLoad, codes("progression.find-on"), (*now).goesOnFinding, (*now).findOn},
 	{"tried", "a heavier weight was tried and was too much", NoChange, codes("progression.tried"), (*now).triedInVain, stays("progression.tried")},
 	{"resumed", "a trial is over: back to the dose before it", NoChange, codes("progression.resumed"), (*now).resumes, stays("progression.resumed")},
-	{"limit-reps", "a limit forbids the next weight, and repetitions may rise within the range", MoreReps, codes("progression.limit", "progression.more-reps", "progression.more-of-it"), (*now).limitedReps, (*now).addRepsToLimit},
-	{"limit", "a limit forbids the next weight", NoChange, codes("progression.limit", "progression.hold", "progression.as-allowed", "progression.set-nearest"), (*now).limited, (*now).holdAtLimit},
+	{"limit-reps", "a limit forbids the next weight, and repetitions may rise within the range", MoreReps, codes("progression.limit", "progression.more-reps", "progression.more-of-it"), (*now).limitedReps, atLimit((*now).addReps)},
+	{"limit", "a limit forbids the next weight", NoChange, codes("progression.limit", "progression.hold", "progression.as-allowed", "progression.set-nearest"), (*now).limited, atLimit((*now).hold)},
 	{"feel", "the next weight is far, and it may be felt", FindLoad, codes("progression.large-step", "progression.feel"), (*now).feels, (*now).feel},
 	{"try", "the next weight may be tried", FindLoad, codes("progression.large-step", "progression.step-in-hand", "progression.find-on"), (*now).tries, (*now).try},
 	{"more-reps", "the chance allows more repetitions, and they may rise", MoreReps, codes("progression.more-reps", "progression.more-of-it"), (*now).moreRepsHolds, (*now).addReps},
 	{"hold", "a gate keeps the dose, or the chance allows no more yet", NoChange, codes("progression.hold", "progression.as-allowed", "progression.set-nearest"), (*now).repsFirst, (*now).hold},
 	{"familiarising", "movements are still learnt", NoChange, codes("progression.familiarising"), (*now).familiarises, stays("progression.familiarising")},
 	{"more-reserve", "the present weight could show the next one", NoChange, codes("progression.more-reserve", "progression.once-more"), (*now).nearlyShown, (*now).waitForReserve},
-	{"slower", "lowering is quicker than four seconds", SlowerLowering, codes("progression.slower"), (*now).lowersQuickly, (*now).slower},
-	{"pause", "the pause is shorter than two seconds", LongerPause, codes("progression.pause"), (*now).pausesBriefly, (*now).pause},
+	{"slower", "lowering is quicker than four seconds", SlowerLowering, codes("progression.slower"), (*now).lowersQuickly, bridgesBy(slowLowering, 0, "progression.slower")},
+	{"pause", "the pause is shorter than two seconds", LongerPause, codes("progression.pause"), (*now).pausesBriefly, bridgesBy(0, longPause, "progression.pause")},
 	{"beside", "a heavier weight waits for somebody at hand", NoChange, codes("progression.look-beside", "progression.step-beside", "progression.above-beside"), (*now).waitsForSomebody, stays()},
 	{"extra-set", "the next weight can be neither shown nor felt, and the guideline has room", ExtraSet, codes("progression.extra-set"), (*now).mayHaveExtraSet, (*now).extraSet},
 	{"variant-waits", "there is a harder variant, and enough exercises are new", NoChange, codes("progression.variant-waits"), (*now).variantWaits, (*now).waitForVariant},
@@ -121,14 +121,12 @@ func (n *now) expired() bool { return n.c.Plan.Expired(n.c.Day) }
 // mayAddSet reports whether a set is still to come before anything else is made
 // harder: those that the plan builds up to, or in familiarisation begins with.
 func (n *now) mayAddSet() bool {
-	return n.bearsMore() && n.setsCome() && n.seen.Visit.Met()
+	return n.bearsMore() && n.setsCome() && n.seen.Visit.Met() && !n.goesDown()
 }
 
 // setsCome reports whether there are such sets, of a dose that is not looked for any
 // more. It asks for nothing that was done: no weight comes because a set did not.
-func (n *now) setsCome() bool {
-	return n.last().Plan.Finding == nil && n.last().Plan.Sets < n.target()
-}
+func (n *now) setsCome() bool { return n.last().Plan.Finding == nil && n.last().Plan.Sets < n.target() }
 
 // target is how many sets the plan builds up to, or begins with.
 func (n *now) target() int {
@@ -164,26 +162,17 @@ const (
 
 func (n *now) lowersQuickly() bool { return n.counts() && n.step.Lowering < slowLowering }
 
-func (n *now) slower() choice {
-	s := n.step
-	s.Lowering = slowLowering
-	return n.bridgeBy(s, "progression.slower")
-}
-
 func (n *now) pausesBriefly() bool { return n.counts() && n.step.Pausing < longPause }
 
-func (n *now) pause() choice {
-	s := n.step
-	s.Pausing = longPause
-	return n.bridgeBy(s, "progression.pause")
-}
-
-// bridgeBy takes a slower pace, with the repetitions that fill a set as long.
-func (n *now) bridgeBy(s dose.Step, code evidence.ReasonCode) choice {
-	was, lifting := &n.step, n.out.Tempo.Lifting
-	seconds := float64(was.Count) * (was.Lowering + was.Pausing + lifting)
-	s.Count = min(was.Count, max(n.bottom(), int(seconds/(s.Lowering+s.Pausing+lifting))))
-	return choice{step: s, why: []evidence.Reason{because(code)}}
+// bridgesBy takes a slower pace, with the repetitions that fill a set as long.
+func bridgesBy(lowering, pausing float64, code evidence.ReasonCode) func(*now) choice {
+	return func(n *now) choice {
+		s, lifting := n.step, n.out.Tempo.Lifting
+		seconds := float64(s.Count) * (s.Lowering + s.Pausing + lifting)
+		s.Lowering, s.Pausing = max(s.Lowering, lowering), max(s.Pausing, pausing)
+		s.Count = min(s.Count, max(n.bottom(), int(seconds/(s.Lowering+s.Pausing+lifting))))
+		return choice{step: s, why: []evidence.Reason{because(code)}}
+	}
 }
 
 func (n *now) mayHaveExtraSet() bool { return n.step.Sets < n.f.MostSets() && n.beyondReach() }

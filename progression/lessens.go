@@ -8,7 +8,6 @@ import (
 	"example.org/posology/progression/internal/told"
 	"example.org/posology/progression/rule"
 	"example.org/posology/progression/visit"
-	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
 )
@@ -125,10 +124,8 @@ func (n *now) lessen(asks ask) (easier, error) {
 			e.variant = e.variant || e.step.Load == n.last().Plan.Load.Each()
 		}
 	}
-	r := n.f.Request()
-	r.Screening.Limits = r.Screening.Limits.Join(screening.LighterSession())
 	var err error
-	e.in, err = n.in(r)
+	e.in, err = n.in(eased(n.f.Request()))
 	return e, err
 }
 

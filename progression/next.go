@@ -10,6 +10,8 @@ import (
 	"example.org/posology/progression/internal/told"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
+	"example.org/posology/progression/visit"
+	"example.org/posology/screening"
 	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
@@ -17,24 +19,14 @@ import (
 // Next decides what becomes of one exercise at the visit of c.Day.
 //
 // It asks, in this order: whether somebody else has to look first; whether the
-// day's screening, the kit or the setting rules the exercise out; whether days
-// were missed; and then the gates on the last visit (see [visit.Gates]). Whatever
-// speaks for less is joined, and nothing is made harder on the same day. Only
-// where nothing does, one thing is made harder: a set, up to those that the
-// plan builds up to; the next weight, if what was done shows that it can be
-// lifted at the bottom of the range in reserve; until then repetitions, slower
-// lowering, a pause, an extra set, a harder variant. While sets end with more in
-// reserve than can be counted it goes on finding the load.
+// day's screening, the kit or the setting rules the exercise out; then what lessens the
+// dose, all of it joined; and only where nothing does, what makes one thing harder. Both
+// tables stand in the comment of the package.
 //
 // Every dose comes from [dose.Frame.Continue], so that no limit is loosened, and
-// every load-rise waits for technique that somebody saw. Alone no load is looked
-// for, no step of more than half of the weight held, or a tenth of all that is
-// moved, is taken, and nothing heavier than was lifted before goes over head or
-// face: repetitions and pace take its place, and the decision says what waits. A
-// new exercise begins with its lightest weight. Where attendance is low a set fewer
-// is done than the plan builds up to; on an assessment whose review is over, nothing
-// is prescribed; a plan that has expired is made no harder. The weaker side leads.
-// It looks at the visits of the last twelve weeks, four at least, at those since
+// every load-rise waits for technique that somebody saw. A new exercise begins with its
+// lightest weight. On an assessment whose review is over nothing is prescribed. The weaker
+// side leads. It looks at the visits of the last twelve weeks, four at least, at those since
 // the last assessment, at all from the latest at which a set was done on, at who
 // watched last, and at any that ended with something for somebody else and was not
 // looked at. Of older visits the order of the days alone is checked: a log needs no more.
@@ -161,7 +153,7 @@ func (n *now) ease(d Decision, asks ask) (Decision, error) {
 	}
 	if e.variant {
 		d.because(because("progression.easier-variant"))
-		return e.in.standIn(d, e.in.easedRequest(), true)
+		return e.in.standIn(d, eased(e.in.c.Request), true)
 	}
 	fitted := e.in.fit(e.step)
 	if d.because(e.in.saysFit(fitted)...); !fitted.fell {
@@ -181,12 +173,13 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 	s.Held = min(s.Count, held)
 	p, err := n.f.Continue(s)
 	if barred, ok := errors.AsType[*dose.ConstraintError](err); ok {
+		d.Reasons = told.Refused(d.Reasons)
 		return n.barred(d, barred)
 	}
 	if err != nil {
 		return Decision{}, err
 	}
-	if hurt && p.Reserve.Least < was.Reserve.Least {
+	if (hurt || a == EaseOff && n.seen.Gates.Advice >= rule.Ease) && p.Reserve.Least < was.Reserve.Least {
 		p.Reserve = was.Reserve
 	}
 	asMuch := p.Load.Each() >= was.Load.Each() && p.Sets >= was.Sets && p.Count >= was.Count && p.Reserve.Least <= was.Reserve.Least
@@ -210,7 +203,7 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 	if err != nil {
 		return Decision{}, err
 	}
-	d.Jump, d.RepsBefore = after.jump, n.repsBefore(p.Load.Each(), after)
+	d.Jump, d.RepsBefore = after.jump, n.repsBefore(p.Load.Each(), after.jump)
 	if after.jump != nil {
 		after.jump.say()
 		d.because(after.jump.Reasons...)
@@ -222,11 +215,143 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 // gates.
 func (d *Decision) sees(n *now) {
 	d.Queries, d.Gates = n.clean.Asked, n.seen.Gates.Gates
-	var asked evidence.ReasonCode
-	for _, q := range n.clean.Asked {
-		if q.Reason.Code != asked {
+	for i, q := range d.Queries {
+		if i == 0 || q.Reason.Code != d.Queries[i-1].Reason.Code {
 			d.because(q.Reason)
 		}
-		asked = q.Reason.Code
 	}
+}
+
+// referred returns what somebody else has to look at first: an event since the
+// assessment that ends the plan, or any visit that ended so and was not looked at and
+// followed by an assessment.
+func (c *Course) referred() []evidence.Reason {
+	if ended := c.Request.Screening.Ended; len(ended) > 0 {
+		return []evidence.Reason{because("progression.plan-ended").With(evidence.ID("event", ended[0]))}
+	}
+	h := c.history()
+	if v, why := h.Refers(); v != nil {
+		code := map[bool]evidence.ReasonCode{false: "progression.referred", true: "progression.looked-at"}[v.LookedAt.Made()]
+		return append(why, because(code).With(evidence.Day("day", v.Day), evidence.Text("who", v.LookedAt.Who)))
+	}
+	return nil
+}
+
+// refer prescribes nothing.
+func (d Decision) refer(why ...evidence.Reason) Decision {
+	d.because(why...)
+	d.Action, d.Change, d.Next = StopAndRefer, NoChange, nil
+	return d
+}
+
+// barred answers what screening, kit or setting rules out.
+func (n *now) barred(d Decision, err *dose.ConstraintError) (Decision, error) {
+	d.because(err.Constraint)
+	d.because(err.Free...)
+	switch {
+	case errors.Is(err, dose.ErrNoDose) && n.c.Request.Screening.Plan == screening.SettleFirst:
+		d.because(because("progression.settle-first"))
+	case err.Constraint.Code == "dose.review-overdue":
+		d.because(because("progression.assess-anew"))
+	case errors.Is(err, dose.ErrNoDose):
+		d.Action = StopAndRefer
+		return d, nil
+	default:
+		return n.standIn(d, n.c.Request, false)
+	}
+	d.Action = HoldDose
+	return d, nil
+}
+
+// repsMayRise reports whether the dose was done and nothing stands against more
+// load but repetitions, technique that nobody saw, or effort that nobody noted.
+func (n *now) repsMayRise() bool {
+	for _, g := range n.seen.Gates.Gates {
+		unseen := g.Gate == visit.GateTechnique && !given.Yes(n.seen.Visit.FormLost)
+		unrated := g.Gate == visit.GateEffort && n.unrated()
+		if g.Advice != rule.Raise && g.Gate != visit.GateReps && !unseen && !unrated {
+			return false
+		}
+	}
+	return n.seen.Visit.Met()
+}
+
+// unrated reports whether the effort of a set was not recorded, on a scale that
+// the gate or the policy's rule can go by.
+func (n *now) unrated() bool {
+	if !n.counts() {
+		return !n.seen.AllRated()
+	}
+	return n.gate(visit.GateEffort).Advice != rule.Raise && !n.seen.Known
+}
+
+// hints say what would let the exercise go on where it was not recorded.
+func (n *now) hints() []evidence.Reason {
+	if len(n.seen.Visit.Sets) == 0 {
+		return nil
+	}
+	v := n.seen.Visit
+	var list []evidence.Reason
+	say := func(code evidence.ReasonCode, missing bool) {
+		if missing {
+			list = append(list, because(code))
+		}
+	}
+	say("progression.note-effort", n.counts() && n.unrated())
+	say("progression.rate-effort", !n.counts() && n.unrated())
+	say("progression.note-pain", !given.PainTold(v.Pain))
+	say("progression.note-range", v.RangeLost == screening.Unknown)
+	say("progression.note-signs", v.Moment == nil)
+	say("progression.show-technique", !v.Observer.Made() && !given.Yes(v.FormLost))
+	return list
+}
+
+// saysHold names the gates that keep the dose, those of repetitions last.
+func (n *now) saysHold() evidence.Reason {
+	var names []string
+	for _, g := range n.seen.Gates.Gates {
+		if g.Advice != rule.Raise {
+			names = append(names, g.Gate.String())
+		}
+	}
+	if len(names) == 0 {
+		names = []string{"effort"} // of what has no reserve, not rated
+	}
+	return because("progression.hold").With(evidence.Terms("gate", names...))
+}
+
+// beyondPublished never lets a step beyond the published size pass in silence.
+func (j *Jump) beyondPublished() []evidence.Reason {
+	if j.Within {
+		return nil
+	}
+	code := evidence.ReasonCode("progression.step-in-hand")
+	if most, _ := rule.StepShare().Max(); j.share() > most {
+		code = "progression.large-step"
+	}
+	return []evidence.Reason{because(code).With(evidence.Share("share", j.External), told.Moved("moved", j.Moved), evidence.Mass("from", j.From))}
+}
+
+// saysEnd says that a count fell since the range ends lower than it did.
+func (n *now) saysEnd(p *dose.Prescription) []evidence.Reason {
+	if p.Load.Each() != n.before.Load.Each() || p.Count != n.step.UpTo || p.Count >= n.before.Count {
+		return nil
+	}
+	return []evidence.Reason{because("progression.range-ends").With(evidence.Count("count", p.Count))}
+}
+
+// saysRange says that more repetitions than the guideline's are a bridge, and which
+// weight would make them needless.
+func (n *now) saysRange(p *dose.Prescription) []evidence.Reason {
+	top, _ := n.out.Span.Max()
+	if !n.counts() || p.Count <= top || p.Mode == dose.WithoutLoad {
+		return nil
+	}
+	most, _ := rule.StepShare().Max()
+	upTo, err := given.Plus(p.Load.Each(), most)
+	if err != nil {
+		return nil
+	}
+	return []evidence.Reason{because("progression.above-range").With(
+		evidence.Count("count", p.Count), evidence.Count("range", n.out.Span), evidence.Term("goal", n.c.Request.Goal.String()), evidence.Mass("from", p.Load.Each()), evidence.Mass("up to", upTo))}
 }

@@ -50,9 +50,14 @@ func (n *now) fit(s dose.Step) fit {
 	}
 	if s.Count = max(1, most); s.Load < from.Load {
 		s.Count = min(max(from.Count, n.leastOf(s.Load)), n.countOf(most, n.bottom()))
+	} else if least, lighter := n.atLeast(1), n.below(s.Load); s.Count < least && least <= from.Count && lighter < s.Load {
+		s.Load, s.Count = lighter, least // as the frame would have it
 	}
 	return fit{step: s, from: from.Load, fell: true, few: few}
 }
+
+// goesDown reports whether the weight that was done is too heavy for today's reserve.
+func (n *now) goesDown() bool { return n.fitted.step.Load < n.step.Load }
 
 // saysFit says what fell.
 func (n *now) saysFit(f fit) []evidence.Reason {
@@ -292,11 +297,13 @@ func (n *now) saysAllowed() []evidence.Reason {
 	return []evidence.Reason{because("progression.set-nearest").With(evidence.Count("count", s.Count))}
 }
 
-func (n *now) addRepsToLimit() choice { return n.atLimit(n.addReps()) }
-
-func (n *now) holdAtLimit() choice { return n.atLimit(n.hold()) }
-
-func (n *now) atLimit(c choice) choice {
-	c.why = append([]evidence.Reason{n.saysLimit()}, c.why...)
-	return c
+// atLimit says which limit holds, where the weight stays and is the most.
+func atLimit(chosen func(*now) choice) func(*now) choice {
+	return func(n *now) choice {
+		c := chosen(n)
+		if !n.goesDown() {
+			c.why = append([]evidence.Reason{n.saysLimit()}, c.why...)
+		}
+		return c
+	}
 }

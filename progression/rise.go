@@ -16,6 +16,63 @@ import (
 	"example.org/posology/units/field"
 )
 
+// A Jump is the step from one weight to the next that can be held.
+type Jump struct {
+	From     units.Mass     `json:"from"` // per implement
+	To       equipment.Load `json:"to"`
+	Step     units.Mass     `json:"step"`              // per implement
+	External units.Fraction `json:"external,omitzero"` // step over the mass held; 0 from an unloaded start
+	Moved    units.Fraction `json:"moved,omitzero"`    // step over all that is moved; 0 if the moved body mass was not given
+	// Within reports whether External lies within the published 2 to 10 per
+	// cent. A larger step is common with dumbbells and never passed over in silence.
+	Within  bool              `json:"within"`
+	Reasons []evidence.Reason `json:"reasons,omitempty"`
+}
+
+// NextJump returns the step up from the weight each in the kit's table, and
+// false at the top of the kit. moved is the part of the body that is lifted
+// with the weight, 0 if not given: a percentage of the dumbbell alone misleads
+// where the body does most of the work.
+func NextJump(t *equipment.Table, each, moved units.Mass) (Jump, bool, error) {
+	if moved < 0 {
+		return Jump{}, false, field.New("/moved", moved, "0 kg or more", field.ErrOutOfRange)
+	}
+	j, err := stepUp(t, each, moved)
+	if j == nil {
+		return Jump{}, false, field.At("/moved", err)
+	}
+	j.say()
+	return *j, true, nil
+}
+
+// stepUp is NextJump, without its reasons; nil at the top of the kit.
+func stepUp(t *equipment.Table, each, moved units.Mass) (*Jump, error) {
+	if gap, ok := t.Next(each); ok {
+		return over(gap, moved)
+	}
+	return nil, nil
+}
+
+// say gives a step its reasons.
+func (j *Jump) say() {
+	if j.Reasons == nil {
+		j.Reasons = []evidence.Reason{because("progression.jump").With(evidence.Mass("from", j.From), evidence.Mass("to", j.To.Each()), evidence.Share("share", j.External))}
+	}
+}
+
+// over returns the step over a gap in the kit, without its reasons: most are only looked at.
+func over(gap equipment.Gap, moved units.Mass) (*Jump, error) {
+	j := &Jump{From: gap.From, To: gap.To, Step: gap.Step, External: gap.Share}
+	j.Within = gap.Share > 0 && rule.StepShare().Contains(gap.Share)
+	if moved > 0 {
+		var err error
+		if j.Moved, err = history.OfMoved(gap, moved); err != nil {
+			return nil, err
+		}
+	}
+	return j, nil
+}
+
 // share returns the step as a share of all that is moved, or of the weight held
 // where that is not known: the larger of the two, so the more cautious.
 func (j *Jump) share() units.Fraction {
@@ -113,9 +170,7 @@ func (n *now) rises() bool {
 
 // cameDown reports whether the next weight was the dose not long ago: after a weight was
 // eased two calm visits come first, whatever the strength.
-func (n *now) cameDown() bool {
-	return n.counts() && n.h.Asked(n.jump.To.Each(), feelEvery)
-}
+func (n *now) cameDown() bool { return n.counts() && n.h.Asked(n.jump.To.Each(), feelEvery) }
 
 func (n *now) riseWaits() bool { return n.waits == loadWaits && n.rises() }
 
@@ -206,12 +261,15 @@ const epleyReps = history.EpleyReps // of 1RM = load × (1 + repetitions/30)
 // nearlyShown reports whether the present weight, done easily enough, would show the
 // next one.
 func (n *now) nearlyShown() bool {
-	return !n.waitsForSomebody() && !n.beyondReach() && (n.counts() || !n.vain)
+	return !n.waitsForSomebody() && !n.beyondReach() && !n.outOfReach() && (n.counts() || !n.vain)
 }
 
 func (n *now) waitForReserve() choice {
 	code := evidence.ReasonCode("progression.more-reserve")
 	if !n.counts() {
+		if n.jump.big() && len(n.saysDeclined(NoChange)) > 0 { // which says what alone would bring it
+			return n.stay()
+		}
 		code = "progression.once-more"
 	}
 	return n.stay(because(code).With(evidence.Mass("next", n.jump.To.Each())))
@@ -219,21 +277,52 @@ func (n *now) waitForReserve() choice {
 
 // repsBefore returns the fewest repetitions with a weight which, told with the reserve
 // asked at every visit, show the one after in the end, and 0 if none do.
-func (n *now) repsBefore(from units.Mass, a ahead) int {
-	if a.jump == nil || !n.counts() || !n.strength.Known() {
+func (n *now) repsBefore(from units.Mass, to *Jump) int {
+	if to == nil || !n.counts() || !n.strength.Known() {
 		return 0
 	}
-	to, low, end := a.jump.To.Each(), n.bottom(), n.bridgeEnd()
-	next, floor := n.prospect(to), n.floor(a.jump)
+	low, end := n.bottom(), n.bridgeEnd()
 	more := sort.Search(max(0, end-low+1), func(i int) bool {
-		set := setlog.Set{Hold: body.OneHand, Load: n.h.WithBody(from), Reps: low + i}
-		shows := strength.Ability{}.Seen(1, n.out.Reserve.Least, set)
-		shows.Variance, shows.Untold = n.strength.Variance, false
-		count, _ := shows.Most(next, n.f.Chance())
-		return count >= floor
+		a := strength.Ability{}.Seen(1, n.out.Reserve.Least, setlog.Set{Hold: body.OneHand, Load: n.h.WithBody(from), Reps: low + i})
+		a.Variance = n.strength.Variance
+		return n.showsBy(a, to, n.lastFor(to.To.Each()))
 	})
 	if low+more > end {
 		return 0
 	}
 	return low + more
+}
+
+// showsBy reports whether the weight that j leads to would be shown by so much strength, within
+// the band of the goal too, which goes by what is known.
+func (n *now) showsBy(a strength.Ability, j *Jump, last units.Mass) bool {
+	to, floor, p := j.To.Each(), n.floor(j), n.prospect(j.To.Each())
+	a.Untold, p.Last = false, n.h.WithBody(last)
+	count, _ := a.Most(p, n.f.Chance())
+	if count < floor || n.c.Request.Exercise.MovesBody || to > n.most {
+		return count >= floor
+	}
+	r := n.f.Request()
+	r.Ability = a
+	if f, err := dose.NewFrame(r); err == nil {
+		count, _ = f.Allows(to, last)
+	}
+	return count >= floor
+}
+
+// outOfReach reports whether no set that may be asked for would show the next weight, were
+// all of it easy at every visit: neither the last of the range nor one in which it is felt.
+func (n *now) outOfReach() bool {
+	if n.jump == nil || !n.counts() || n.c.Request.Exercise.MovesBody || !n.strength.Known() {
+		return false
+	}
+	easily := func(each units.Mass, reps int) bool {
+		var a strength.Ability
+		for range feelEvery {
+			a = a.Seen(1, n.out.Reserve.Least, setlog.Set{Hold: body.OneHand, Load: each, Reps: reps, Effort: units.Must(units.InReserve(easiest))})
+		}
+		return n.showsBy(a, n.jump, each)
+	}
+	feels := n.jump.over(feelShare) && n.c.Request.Screening.Limits.LeastCount <= 1
+	return !easily(n.seen.Base, n.bridgeEnd()) && !(feels && easily(n.jump.To.Each(), n.toFeel()))
 }

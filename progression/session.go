@@ -31,7 +31,7 @@ const (
 func NextAll(courses []Course) ([]Decision, error) {
 	list := make([]Decision, len(courses))
 	var bad field.Errors
-	var rising, changing, finding []int
+	var waits [findWaits + 1][]int // which exercises may, for what
 	var kit equipment.Kit
 	taken := map[exercise.ID]exercise.ID{} // asked for or new, by which exercise
 	for i := range courses {
@@ -51,14 +51,7 @@ func NextAll(courses []Course) ([]Decision, error) {
 		if d.Instead != "" {
 			taken[d.Instead] = courses[i].Request.Exercise.ID
 		}
-		switch {
-		case d.Change == MoreLoad:
-			rising = append(rising, i)
-		case d.Change == FindLoad && d.Next != nil && (d.Next.Finding != nil || d.Next.Feel != nil):
-			finding = append(finding, i)
-		case countsAsNew(d):
-			changing = append(changing, i)
-		}
+		waits[mayWait(d)] = append(waits[mayWait(d)], i)
 	}
 	if err := bad.Err(); err != nil {
 		return nil, err
@@ -70,30 +63,35 @@ func NextAll(courses []Course) ([]Decision, error) {
 		}
 		return list, nil
 	}
-	slices.SortStableFunc(rising, func(a, b int) int {
+	slices.SortStableFunc(waits[loadWaits], func(a, b int) int {
 		one, other := courses[a].history(), courses[b].history()
 		return cmp.Or(cmp.Compare(one.LastRise(), other.LastRise()), cmp.Compare(list[a].Rise.share(), list[b].Rise.share()))
 	})
-	slices.SortStableFunc(changing, func(a, b int) int { return cmp.Compare(list[a].Change, list[b].Change) })
-	hold := func(later []int, waits waiting) {
-		for _, i := range later {
-			one(i, waits)
+	slices.SortStableFunc(waits[newWaits], func(a, b int) int { return cmp.Compare(list[a].Change, list[b].Change) })
+	for what, most := range [...]int{nothingWaits: len(courses), loadWaits: mostRises, newWaits: mostNew(courses), findWaits: mostFinds} {
+		for _, i := range waits[what][min(most, len(waits[what])):] {
+			one(i, waiting(what))
 		}
 	}
-	hold(rising[min(mostRises, len(rising)):], loadWaits)
-	hold(finding[min(mostFinds, len(finding)):], findWaits)
-	hold(changing[min(mostNew(courses), len(changing)):], newWaits)
 	if err := bad.Err(); err != nil {
 		return nil, err
 	}
 	return list, nil
 }
 
-// countsAsNew reports whether a decision brings an exercise that has to be learnt. An
+// mayWait is what an exercise has to wait for where there is too much of it at a visit. An
 // easier movement without weight is no more to learn than the first visit asks, and
 // leaving it out would leave the person with nothing to do.
-func countsAsNew(d Decision) bool {
-	return d.Action == ChangeVariant && (d.Change == HarderVariant || d.Next.Mode != dose.WithoutLoad)
+func mayWait(d Decision) waiting {
+	switch {
+	case d.Change == MoreLoad:
+		return loadWaits
+	case d.Change == FindLoad && d.Next != nil && (d.Next.Finding != nil || d.Next.Feel != nil):
+		return findWaits
+	case d.Action == ChangeVariant && (d.Change == HarderVariant || d.Next.Mode != dose.WithoutLoad):
+		return newWaits
+	}
+	return nothingWaits
 }
 
 // mostNew returns how many exercises may be new at the visit.

@@ -326,7 +326,7 @@ func (c check) saysWhy() {
 		switch r.Code {
 		case "progression.limit", "progression.as-allowed", "progression.kit-ends", "progression.too-far", "progression.more-reserve", "progression.familiarising",
 			"progression.maintain", "progression.settle-first", "progression.nothing-done", "progression.tried", "progression.resumed", "progression.ask-first", "progression.fewer-reps", "progression.note-effort", "progression.rate-effort", "progression.set-nearest", "progression.range-ends",
-			"progression.ladder-ends", "progression.tried-lately", "progression.once-more",
+			"progression.ladder-ends", "progression.tried-lately", "progression.once-more", "progression.try-missing", "progression.not-tried",
 			"progression.step-beside", "progression.look-beside", "progression.above-beside",
 			"progression.lighter-day", "progression.attendance-low", "progression.return-kept": // nothing was left to take
 			stands = true

@@ -34,6 +34,13 @@ func LeftOut(list []evidence.Reason) []evidence.Reason {
 	})
 }
 
+// Refused drops what says how much of a dose stays from the reasons of one that cannot be given.
+func Refused(list []evidence.Reason) []evidence.Reason {
+	return slices.DeleteFunc(list, func(r evidence.Reason) bool {
+		return r.Code == "progression.set-nearest" || r.Code == "progression.as-allowed" || r.Code == "progression.fewer-reps" || r.Code == "progression.lighter-for-reserve"
+	})
+}
+
 // Agree keeps reasons to what became of the dose: what is as much as before is not called
 // easier, and what a count fell to before it fell further is not told.
 func Agree(list []evidence.Reason, asMuch bool, count int) []evidence.Reason {
