@@ -210,5 +210,10 @@ var painMoves = []checkMove{
 		p.Kind = 0
 		return was == screening.OrdinaryPain
 	}),
-	pain("chest", func(p *screening.Pain) bool { p.Kind = screening.ChestPain; return true }),
+	pain("side of pain forgotten", func(p *screening.Pain) bool { p.Side = 0; return true }),
+	pain("chest", func(p *screening.Pain) bool {
+		elsewhere := p.Kind == screening.SpreadingPain && p.Site != 0 // another pain, not a worse one
+		p.Kind = screening.ChestPain
+		return !elsewhere
+	}),
 }

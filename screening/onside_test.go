@@ -1,6 +1,7 @@
 package screening_test
 
 import (
+	"math/rand/v2"
 	"slices"
 	"testing"
 
@@ -129,5 +130,71 @@ func TestALimitOnOneLegIsSet(t *testing.T) {
 	if p.Restrictions[0].Side = 0; f.Route != screening.Tell {
 		both, _ := finding(assess(t, p), "screening.replacement_limited")
 		t.Errorf("on the left %v, on both %v", f.Route, both.Route)
+	}
+}
+
+// Whatever was told and of which sides: not known keeps either side from no less; what is kept
+// from neither side with the sides told is not kept from both; on one side alone that side is
+// kept from as much as if no side were known; and the order says nothing.
+func TestSidesTold(t *testing.T) {
+	r, freed := rand.New(rand.NewPCG(50, 7)), 0
+	for range 4000 {
+		p := randomProfile(r)
+		c := checkFor(r, assess(t, p))
+		limits := func() screening.Limits { return mustToday(t, c, assess(t, p)).Limits }
+		set := func(side body.Side) {
+			for i := range p.Events {
+				p.Events[i].Side = side
+			}
+			for i := range p.Sites {
+				p.Sites[i].Side = side
+			}
+			for i := range p.Restrictions {
+				p.Restrictions[i].Side = side
+			}
+			if c.Pain != nil {
+				c.Pain.Side = side
+			}
+		}
+		told := limits()
+		slices.Reverse(p.Events)
+		slices.Reverse(p.Sites)
+		slices.Reverse(p.Restrictions)
+		if again := limits(); !again.AsTightAs(told) || !told.AsTightAs(again) {
+			t.Fatalf("in another order %+v, was %+v", again, told)
+		}
+		set(0)
+		none := limits()
+		if !none.AsTightAs(told) || told.Avoided(body.Both) != none.Avoided(body.Both) {
+			t.Fatalf("told %+v, not known %+v", told, none)
+		}
+		for side, other := range map[body.Side]body.Side{body.Left: body.Right, body.Right: body.Left, body.Both: body.Both} {
+			set(side)
+			one := limits()
+			if !none.AsTightAs(one) || one.Avoided(side) != none.Avoided(side) {
+				t.Fatalf("%v: %+v, not known %+v", side, one, none)
+			}
+			if one.Avoided(other) != none.Avoided(other) {
+				freed++
+			}
+		}
+	}
+	if freed < 500 {
+		t.Errorf("the other side was freed %d times", freed)
+	}
+}
+
+// Pain of the day that spreads spares an arm or a leg on its side alone, and a back on both.
+func TestPainOfTheDayOnItsSide(t *testing.T) {
+	for region, freed := range map[body.Region]body.Demand{body.Knee: body.KneeResisted, body.Elbow: body.ElbowResisted, body.LowerBack: 0} {
+		for _, side := range []body.Side{0, body.Both, body.Left, body.Right} {
+			c := quiet()
+			c.Pain = &screening.Pain{Kind: screening.SpreadingPain, Site: region, Side: side}
+			l := mustToday(t, c, assess(t, blank())).Limits
+			ofOne := freed != 0 && (side == body.Left || side == body.Right)
+			if d := freed; d != 0 && (l.Avoided(body.Left).Has(d) != (side != body.Right) || l.Avoided(body.Right).Has(d) != (side != body.Left)) || (l.AvoidLeft|l.AvoidRight != 0) != ofOne {
+				t.Errorf("%v, %v: %+v", region, side, l)
+			}
+		}
 	}
 }

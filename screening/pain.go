@@ -67,7 +67,7 @@ func (k *PainKind) UnmarshalText(text []byte) error { return painKinds.Unmarshal
 type Pain struct {
 	Kind               PainKind    `json:"kind,omitzero"`
 	Site               body.Region `json:"site,omitzero"`
-	Side               body.Side   `json:"side,omitzero"`
+	Side               body.Side   `json:"side,omitzero"`                 // not given is either side
 	Usual              *float64    `json:"usual,omitempty"`               // before the session, as on most days
 	During             *float64    `json:"during,omitempty"`              // peak during the session
 	After              *float64    `json:"after,omitempty"`               // right after it

@@ -209,5 +209,8 @@ func randomPain(r *rand.Rand) *screening.Pain {
 	if chance(r, 2) {
 		p.Usual, p.NextMorning = score(float64(r.IntN(11))), score(float64(r.IntN(11)))
 	}
+	if chance(r, 2) {
+		p.Site, p.Side = body.Region(1+r.IntN(11)), body.Side(r.IntN(4))
+	}
 	return p
 }

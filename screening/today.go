@@ -261,7 +261,7 @@ func (c Check) ownState(o *Outcome) {
 }
 
 // painElsewhere reports pain that the model is not for. Of pain that spreads the
-// place is spared, if it is known; any sign of a serious cause is asked for each day.
+// place is spared, if it is known, of an arm or a leg on its side; any sign of a serious cause is asked for each day.
 func (c Check) painElsewhere(o *Outcome) {
 	e := find(otherPain[c.Pain.Kind])
 	switch site := c.Pain.Site; {
@@ -270,7 +270,7 @@ func (c Check) painElsewhere(o *Outcome) {
 		o.add(e.finding(lesserKind), *e.lesser)
 	case e == nil:
 	case e.sited != nil && site != 0 && site != body.WholeBody:
-		o.add(e.finding(itsPlace), e.sited.with(Limits{Avoid: sparing(site)}))
+		o.add(e.finding(itsPlace), e.sited.with(Limits{Avoid: sparing(site)}.onSide(site, c.Pain.Side)))
 	default:
 		o.add(e.finding(plainly), e.effect)
 	}

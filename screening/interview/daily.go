@@ -1,9 +1,11 @@
 package interview
 
 import (
+	"slices"
 	"strings"
 
 	"example.org/posology/screening"
+	"example.org/posology/units/body"
 )
 
 // daily are the questions of the day that a field of the check answers.
@@ -52,6 +54,10 @@ func (s state) ofPain() *asking {
 	switch {
 	case !s.asked["pain_kind"]:
 		return oneOf("pain_kind", "pain_kind", "Where was it?", painKinds, painTexts, func(s *state, k screening.PainKind) { s.pain().Kind = k })
+	case !s.asked["pain_site"] && s.placesPain():
+		return region("pain_site", "pain_kind", "In which part of the body? Of several, where it hurts most.", func(s *state, r body.Region) { s.pain().Site = r })
+	case !s.asked["pain_side"] && s.check.Pain.Kind == screening.SpreadingPain && slices.Contains(limbs, s.check.Pain.Site):
+		return side("pain_side", "pain_kind", "", func(s *state, v body.Side) { s.pain().Side = v })
 	case !s.asked["pain_during"]:
 		return score("pain_during", "While you trained, how bad was it at its worst?", "0 to 10; 0 if it did not hurt, and the worse the higher", func(p *screening.Pain, v *float64) { p.During = v })
 	case !s.asked["pain_after"]:
@@ -62,6 +68,13 @@ func (s state) ofPain() *asking {
 		return oneOf("pain_trend", "pain", "From week to week, which way does it go?", trends, trendTexts, func(s *state, v screening.Trend) { s.pain().WeeklyTrend = v })
 	}
 	return nil
+}
+
+// placesPain reports whether the place of the pain matters: where it spreads, and where one of
+// the back may be a broken bone.
+func (s state) placesPain() bool {
+	o, err := screening.Assess(s.full())
+	return s.check.Pain.Kind == screening.SpreadingPain || err == nil && o.MayBeFracture(*s.check.Pain)
 }
 
 // score asks for pain from 0 to 10.
