@@ -62,7 +62,7 @@ var words = evidence.Words{
 	"dose.sets-first":    {Clinician: "The row asks for {least} sets or more of an exercise: those that train the large muscles get them before others are added."},
 	"dose.one-side-only": {
 		Client:    "Only with your {side} side, for now.",
-		Clinician: "A restriction rules the other side out: dosed for the {side} side alone.",
+		Clinician: "What was found, or a limit that was set, rules the other side out: dosed for the {side} side alone.",
 	},
 
 	"dose.minutes-over": {

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"os"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -95,6 +96,9 @@ func (s *session) decided() (units.Day, papers.Visit, error) {
 	return last.Day, papers.OfReview(re, also...), err
 }
 
+// limbs are the regions of which there are two.
+var limbs = []body.Region{body.Shoulder, body.Elbow, body.WristHand, body.Hip, body.Knee, body.AnkleFoot}
+
 // ofPain asks what a pain was, where and, if nobody told, how much.
 func (s *session) ofPain(pain *screening.Pain, day units.Day) (err error) {
 	if pain.Kind, err = asking.OneOf(s.Desk, "pain_kind", "Of which kind was the pain of "+day.String()+"? \"don't know\" where nobody can tell: somebody then looks at it first.", screening.PainKinds(), false); err != nil {
@@ -103,7 +107,11 @@ func (s *session) ofPain(pain *screening.Pain, day units.Day) (err error) {
 	if worst := max(*field.OrZero(pain.During), *field.OrZero(pain.NextMorning)); pain.Kind == 0 && (worst > 0 || pain.During == nil) { // it may be of any
 		s.r.Happened = append(s.r.Happened, programme.Happening{Kind: programme.PainFlare, Day: day, Note: "of which kind the pain was nobody could tell"})
 	}
-	if pain.Site, err = asking.OneOf(s.Desk, "pain_site", "Where?", body.Regions(), false); err != nil || pain.During != nil || pain.NextMorning != nil {
+	pain.Site, err = asking.OneOf(s.Desk, "pain_site", "Where?", body.Regions(), false)
+	if err == nil && slices.Contains(limbs, pain.Site) {
+		pain.Side, err = asking.OneOf(s.Desk, "pain_side", "On which side?", body.Sides(), false)
+	}
+	if err != nil || pain.During != nil || pain.NextMorning != nil {
 		return err
 	}
 	for _, one := range []struct {

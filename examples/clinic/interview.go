@@ -52,7 +52,7 @@ func begin(s *session) (err error) {
 // ofTheDay are the questions whose answers of another day say nothing: how somebody is,
 // and what was measured.
 var ofTheDay = []string{
-	"signs", "symptoms", "more_signs", "blood_pressure", "blood_pressure_again", "pulse", "resting_pulse_again", "today", "setting_today", "unwell", "hurt", "pain_kind", "pain_during", "pain_after",
+	"signs", "symptoms", "more_signs", "blood_pressure", "blood_pressure_again", "pulse", "resting_pulse_again", "today", "setting_today", "unwell", "hurt", "pain_kind", "pain_site", "pain_side", "pain_during", "pain_after",
 	"pain_settled", "pain_trend", "febrile", "hf_worsening",
 }
 
@@ -258,7 +258,9 @@ func (s *session) tell(c *screening.Check, left string) error {
 	if c != nil {
 		s.r.Checks = append(s.r.Checks, *c)
 	}
+	var pain *screening.Pain
 	if c = s.ofToday(); c != nil {
+		pain = c.Pain
 		if o, err = screening.Today(*c, o); err != nil {
 			return err
 		}
@@ -266,7 +268,7 @@ func (s *session) tell(c *screening.Check, left string) error {
 	if s.wanted.Reader == "client" {
 		asking.TellClient(s.said, o)
 	} else {
-		asking.TellClinician(s.said, o)
+		asking.TellClinician(s.said, o, asking.Sided(s.r.Profile, pain)...)
 	}
 	if left != "" {
 		fmt.Fprintln(s.said)

@@ -58,8 +58,8 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 }
 
 // readers are the people that the outcome is told to.
-var readers = map[string]func(io.Writer, screening.Outcome){
-	"client":    asking.TellClient,
+var readers = map[string]func(w io.Writer, o screening.Outcome, sided ...string){
+	"client":    func(w io.Writer, o screening.Outcome, _ ...string) { asking.TellClient(w, o) },
 	"clinician": asking.TellClinician,
 }
 
@@ -70,7 +70,7 @@ type told struct {
 }
 
 // conclude tells the outcome. Without an age, which is asked first, there is none.
-func conclude(talk interview.Interview, note string, tell func(io.Writer, screening.Outcome), asJSON bool, stdout, questions io.Writer) error {
+func conclude(talk interview.Interview, note string, tell func(io.Writer, screening.Outcome, ...string), asJSON bool, stdout, questions io.Writer) error {
 	if !asJSON {
 		page.Note(stdout, note)
 	}
@@ -83,7 +83,7 @@ func conclude(talk interview.Interview, note string, tell func(io.Writer, screen
 		return err
 	}
 	if !asJSON {
-		tell(stdout, o)
+		tell(stdout, o, asking.Sided(talk.Profile(), talk.Check().Pain)...)
 		return nil
 	}
 	return command.JSON(stdout, told{note, o})

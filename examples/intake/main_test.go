@@ -60,7 +60,7 @@ func TestConversations(t *testing.T) {
 		"diabetes.txt": {"64", "alone", "none", "none", "none", "none", "none", "no", "4", "none", "1", "5 days", "45", "24", "2",
 			"no", "yes", "yes", "doctor A", "October", "2026-10", "1", "vigorous", "128/78", "70", "yes", "2", "no", "no", "no", "no", "82", "82 mg", "4.6 mmol/L"},
 		// Pain between trainings, an operation, a surgeon's limit in pounds.
-		"shoulder.txt": {"68", "4", "none", "none", "none", "none", "none", "no", "none", "2 5", "1", "1 5", "light", "0", "2027-01", "2026-10", "84/146", "146/84", "back", "146/84 mmHg", "72",
+		"shoulder.txt": {"68", "4", "none", "none", "none", "none", "none", "no", "none", "2 5", "1", "1 5", "light", "0", "2027-01", "2026-10", "3", "84/146", "146/84", "back", "146/84 mmHg", "72",
 			"yes", "surgeon B", "4", "5", "5 lb", "3", "don't know", "not above the shoulder", "no", "no", "no", "yes", "", "yes", "1", "16", "6", "2,5", "yes", "rising", "yes", "no"},
 		// Pressure that is up is measured again; counts and oxygen come with their units.
 		"readings.txt": {"75", "3", "none", "none", "none", "none", "none", "no", "none", "2 3 10", "1", "lung_disease", "chemotherapy", "1", "0", "184/96", "104", "150/84", "88",

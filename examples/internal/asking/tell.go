@@ -8,6 +8,7 @@ import (
 
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/screening"
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
 
@@ -101,11 +102,34 @@ func limitsForClient(l screening.Limits) []string {
 	add(l.LeastSetting > screening.Alone, "Train "+l.LeastSetting.String()+".")
 	all = append(all, page.MassLimits(l)...)
 	add(l.Avoid != 0, "Some movements are left out for now; your clinician has the list.")
+	const ofSide = "On your %s side alone some movements are left out for now; your clinician has the list."
+	add(l.AvoidLeft != 0, fmt.Sprintf(ofSide, body.Left))
+	add(l.AvoidRight != 0, fmt.Sprintf(ofSide, body.Right))
 	return all
 }
 
-// TellClinician tells everything, with rules and reasons.
-func TellClinician(w io.Writer, o screening.Outcome) {
+// Sided says what was told of one side: places, events and the pain of the last training.
+func Sided(p screening.Profile, pain *screening.Pain) []string {
+	var told []string
+	add := func(what string, region body.Region, side body.Side) {
+		if side == body.Left || side == body.Right {
+			told = append(told, strings.TrimSpace(fmt.Sprintf("%s: %s %s", what, side, region)))
+		}
+	}
+	for _, s := range p.Sites {
+		add(page.InWords(s.Code), s.Region, s.Side)
+	}
+	for _, e := range p.Events {
+		add(page.InWords(e.Code), e.Region, e.Side)
+	}
+	if pain != nil {
+		add("pain of the last training", pain.Site, pain.Side)
+	}
+	return told
+}
+
+// TellClinician tells everything, with rules and reasons, and what was told of one side.
+func TellClinician(w io.Writer, o screening.Outcome, sided ...string) {
 	fmt.Fprintf(w, "\nOUTCOME OF THE INTERVIEW, %s\n\nRoute: %s. Meanwhile: %s.\n\nFindings, the gravest first:\n", max(o.Day, o.Today), o.Route, o.Meanwhile)
 	for _, f := range o.Findings {
 		exit := ""
@@ -113,6 +137,9 @@ func TellClinician(w io.Writer, o screening.Outcome) {
 			exit = "; way out: " + f.Exit.String()
 		}
 		page.Wrap(w, "- ", fmt.Sprintf("%s %v (route %s, meanwhile %s%s)", words.Clinician(f.Reason), f.Reason.Facts, f.Route, f.Meanwhile, exit))
+	}
+	if len(sided) > 0 {
+		page.Wrap(w, "\nTold of one side: ", strings.Join(sided, "; "))
 	}
 	if way := page.FreesMost(o); way != "" {
 		page.Wrap(w, "\nWhat would free most: ", way)

@@ -9,6 +9,7 @@ import (
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
 
@@ -114,5 +115,8 @@ func PainText(p *screening.Pain) string {
 		return ""
 	}
 	where := strings.TrimSpace(fmt.Sprintf("%s %s", p.Side, p.Site))
+	if p.Side == body.Both {
+		where = fmt.Sprintf("%s, both sides", p.Site)
+	}
 	return strings.TrimRight(fmt.Sprintf("pain (%s), %s: %s", p.Kind, where, strings.Join(list, ", ")), " ,:")
 }
