@@ -164,7 +164,8 @@ func (e effect) lightens(f effect) bool {
 
 // lifted is what is left of e where a clearance up to an effort releases it. It
 // never forbids what could go on without it, for then losing it would loosen:
-// one for less effort than that answers the question and lifts no limit.
+// one for less effort than that answers the question and lifts no limit. What is avoided
+// while a wound or a new joint heals no agreement frees.
 func (e effect) lifted(released effect, hardest Intensity) effect {
 	switch {
 	case e.meanwhile == WithinLimits && hardest == Vigorous:
@@ -172,5 +173,5 @@ func (e effect) lifted(released effect, hardest Intensity) effect {
 	case e.meanwhile == WithinLimits:
 		return effect{released.route, e.meanwhile, e.limits}
 	}
-	return released.with(Limits{MaxIntensity: hardest})
+	return released.with(Limits{MaxIntensity: hardest, Avoid: e.limits.Avoid})
 }

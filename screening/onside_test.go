@@ -198,3 +198,20 @@ func TestPainOfTheDayOnItsSide(t *testing.T) {
 		}
 	}
 }
+
+// What heals is spared until it has: an agreement to train frees neither the arm of a new
+// device nor a new shoulder early, where later it keeps the same, and ends nothing sooner.
+func TestAnAgreementHealsNothing(t *testing.T) {
+	for _, code := range []screening.Code{"pacemaker", "icd", "shoulder_replacement"} {
+		for _, effort := range []screening.Intensity{screening.Light, screening.Moderate, screening.Vigorous} {
+			p := blank()
+			p.Conditions = screening.AskedFor(code)
+			p.Events = []screening.Event{{Code: code, Day: visit - 35, Side: body.Left}}
+			p.Clearances = []screening.Clearance{{Who: "doctor A", Day: visit - 7, Scope: []screening.Code{code}, Intensity: effort}}
+			o := assess(t, p)
+			if l := o.Limits; !l.AvoidLeft.Has(body.ShoulderResisted) || !l.AvoidLeft.Has(body.Overhead) || l.Avoid != 0 || o.Meanwhile != screening.WithinLimits {
+				t.Errorf("%s, %v: %v, avoid %v, left %v", code, effort, o.Meanwhile, l.Avoid, l.AvoidLeft)
+			}
+		}
+	}
+}
