@@ -61,15 +61,20 @@ func (a *assessment) branch() {
 	if open := a.openOf(b); !f.Known && open != "" && follows.meanwhile > WithinLimits {
 		f.Exit = WayOut{Who: ThePerson, With: AnAnswer, Ask: open}
 	} else if i := slices.IndexFunc(needing, p.unliftable); symptoms && i >= 0 {
-		f.Exit = WayOut{Who: TheDoctor, With: BeingSettled}
-		if open := p.unanswered(needing[i]); open != "" {
-			f.Exit = WayOut{Who: ThePerson, With: AnAnswer, Ask: open}
-		}
+		f.Exit = p.settledFirst(needing[i])
 	}
 	a.out.add(f, follows)
 	if p.diabetesStart(a.items) == NotNeeded {
 		a.out.add(byRule(evidence.Because(adaCode, adaFact)), nothingFound)
 	}
+}
+
+// settledFirst is the way out of a branch for a sign that no clearance lifts.
+func (p *Profile) settledFirst(sign item) WayOut {
+	if open := p.unanswered(sign); open != "" {
+		return WayOut{Who: ThePerson, With: AnAnswer, Ask: open}
+	}
+	return WayOut{Who: TheDoctor, With: BeingSettled}
 }
 
 // known notes whether what is known makes a branch, in its reason too.

@@ -51,7 +51,7 @@ var (
 
 // seenBy is of what a physiotherapist looks at: once that was done, with nothing left
 // against loading it, training goes on as it is told.
-func seenBy(question Code) *finer { return &finer{grave: []Code{question}, settled: tell} }
+func seenBy(look Code) *finer { return &finer{grave: []Code{look}, settled: tell} }
 
 // pelvisSeen keeps to breathing out, whatever the look said.
 var pelvisSeen = &finer{grave: []Code{pelvisUnseen}, settled: tell.with(Limits{NoBreathHolding: true})}

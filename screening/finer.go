@@ -52,7 +52,7 @@ func (p *Profile) settled(e *entry) bool {
 }
 
 // notNo reports whether a question may still have a grave answer.
-func (p *Profile) notNo(question Code) bool { return p.Answers[question] != No }
+func (p *Profile) notNo(code Code) bool { return p.Answers[code] != No }
 
 // explains reports whether an item is a sign that was looked at and has not changed.
 func (p *Profile) explains(it item) bool {

@@ -1,5 +1,7 @@
 package screening
 
+import "slices"
+
 // RedFlags answers by the red flags: of the spine after IFOMPT 2020 (Finucane
 // 2020), of which one alone says little except those of cauda equina, and by
 // others, most of them of this module's own design. Two signs that point to one
@@ -46,6 +48,19 @@ func (p *Profile) backPain() Answer {
 		}
 	}
 	return pain
+}
+
+// openBack is what to answer where nobody knows whether the back hurts, else "": the
+// question, and once that has a no the sign that is back pain and not known.
+func (p *Profile) openBack() Code {
+	switch {
+	case p.backPain() != Unknown:
+		return ""
+	case p.Answers[askBack] != No:
+		return askBack
+	}
+	at := slices.IndexFunc(backSigns, func(code Code) bool { return p.RedFlags.Of(code) == Unknown })
+	return backSigns[at]
 }
 
 // pointing are the red flags of the spine that count together.

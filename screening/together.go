@@ -66,8 +66,8 @@ var (
 func (a *assessment) addTogether(code evidence.ReasonCode, e effect, held Answer) {
 	if held == Yes {
 		f := byRule(evidence.Because(code, togetherFact, chronicFact, followedFact))
-		if a.p.backPain() == Unknown { // a no to which leaves no signs of the spine
-			f.Exit = WayOut{Who: ThePerson, With: AnAnswer, Ask: askBack}
+		if open := a.p.openBack(); open != "" { // a no to which leaves no signs of the spine
+			f.Exit = WayOut{Who: ThePerson, With: AnAnswer, Ask: open}
 		}
 		a.out.add(f, e)
 		return

@@ -23,6 +23,9 @@ func (o order) writeCurves(w io.Writer) error {
 	for _, k := range o.kits {
 		for _, p := range o.populations {
 			for _, way := range o.policies {
+				if way.bound {
+					continue
+				}
 				points, err := o.curve(scene{kit: k, weeks: o.weeks}, p, way)
 				if err != nil {
 					return err

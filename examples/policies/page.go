@@ -19,6 +19,8 @@ next two kits, 3.5 to 6 with one dumbbell of 3 kg. Person n is the same in every
   mixed         growth, days, telling and curve differ; a tenth of the visits is missed
   true-telling  typical, but the reserve is told true on average
   stubborn      do the count printed, whatever they feel; typical, or mixed
+Two policies know what nobody can: what a kit permits, eight times with three left, and
+what of it the chance leaves that the module's doses are kept to (truth by chance).
 A visit works with two sets or more, at least half of them at 60 % of the true 1RM or
 more or with five or fewer truly left, and none above 25 repetitions: a definition of
 ours. What is gained knows no such edge.

@@ -68,14 +68,16 @@ func stubborn(t simulate.Trainee) simulate.Trainee {
 type policy struct {
 	name   string
 	choose simulate.Chooser
+	bound  bool // of what could be reached: for the table, not for its curves
 }
 
 var policies = []policy{
-	{"the module's own", simulate.Own},
-	{"two for two", simulate.ByTwoForTwo},
-	{"reps then load", simulate.ByRepsThenLoad},
-	{"linear", simulate.ByWeeks},
-	{"knows the truth", simulate.Informed},
+	{name: "the module's own", choose: simulate.Own},
+	{name: "two for two", choose: simulate.ByTwoForTwo},
+	{name: "reps then load", choose: simulate.ByRepsThenLoad},
+	{name: "linear", choose: simulate.ByWeeks},
+	{name: "knows the truth", choose: simulate.Informed},
+	{name: "truth by chance", choose: byChance, bound: true},
 }
 
 // A place is where people train, and who sees them.
