@@ -57,7 +57,7 @@ func (s state) ofPain() *asking {
 	case !s.asked["pain_site"] && s.placesPain():
 		return region("pain_site", "pain_kind", "In which part of the body? Of several, where it hurts most.", func(s *state, r body.Region) { s.pain().Site = r })
 	case !s.asked["pain_side"] && s.check.Pain.Kind == screening.SpreadingPain && slices.Contains(limbs, s.check.Pain.Site):
-		return side("pain_side", "pain_kind", "", func(s *state, v body.Side) { s.pain().Side = v })
+		return whichSide("pain_side", "pain_kind", "", func(s *state, v body.Side) { s.pain().Side = v })
 	case !s.asked["pain_during"]:
 		return score("pain_during", "While you trained, how bad was it at its worst?", "0 to 10; 0 if it did not hurt, and the worse the higher", func(p *screening.Pain, v *float64) { p.During = v })
 	case !s.asked["pain_after"]:

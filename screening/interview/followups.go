@@ -156,7 +156,7 @@ func (s state) ofRestriction() *asking {
 	case !s.asked["restriction_mass"]:
 		return written("restriction_mass", "restriction", Quantity, "Is there a weight that you must not go above?", `with its unit, such as "2 kg" or "5 lb"; or "none"`, (*state).limitMass)
 	case !s.asked["restriction_side"] && s.profile.Restrictions[0].MaxMass != nil && slices.Contains(limbs, s.profile.Restrictions[0].Region):
-		return side("restriction_side", "restriction", "", func(s *state, v body.Side) {
+		return whichSide("restriction_side", "restriction", "", func(s *state, v body.Side) {
 			s.profile.Restrictions[0].Side = v
 		})
 	case !s.asked["restriction_until"]:

@@ -11,8 +11,8 @@ import (
 // aside is what the answers for a side are for.
 const aside = "Side: work of the other arm or leg goes on, where it lets this one rest. Not known counts as both."
 
-// side asks on which side something is.
-func side(key string, of screening.Code, what string, take func(s *state, v body.Side)) *asking {
+// whichSide asks on which side something is.
+func whichSide(key string, of screening.Code, what string, take func(s *state, v body.Side)) *asking {
 	text := "On which side? (Not known counts as both.)"
 	if what != "" { // which the question before it does not name
 		text = strings.ToUpper(what[:1]) + what[1:] + ". " + text
@@ -22,17 +22,21 @@ func side(key string, of screening.Code, what string, take func(s *state, v body
 
 // ofSides asks for the side of each place and event where that lets one arm or leg go on.
 func (s state) ofSides() *asking {
-	places := make([]screening.Code, 0, len(s.profile.Sites)+len(s.profile.Events))
-	for _, site := range s.profile.Sites {
-		places = append(places, site.Code)
+	var open []screening.Code
+	add := func(code screening.Code) {
+		if !s.asked[sideOf(code)] {
+			open = append(open, code)
+		}
+	}
+	for _, at := range s.profile.Sites {
+		add(at.Code)
 	}
 	for _, event := range s.profile.Events {
-		places = append(places, event.Code)
+		add(event.Code)
 	}
-	open := slices.DeleteFunc(slices.Clone(places), func(code screening.Code) bool { return s.asked[sideOf(code)] })
 	for _, code := range open {
 		if s.frees(code, open) {
-			a := side(sideOf(code), "", screening.Option(code), func(s *state, v body.Side) { s.put(v, code) })
+			a := whichSide(sideOf(code), "", screening.Option(code), func(s *state, v body.Side) { s.put(v, code) })
 			a.Clinician, a.Because = aside, code
 			return a
 		}
@@ -65,8 +69,8 @@ var opposite = map[body.Side]body.Side{body.Left: body.Right, body.Right: body.L
 // put puts what codes name on a side: places and events.
 func (s *state) put(side body.Side, codes ...screening.Code) {
 	for n := range s.profile.Sites {
-		if site := &s.profile.Sites[n]; slices.Contains(codes, site.Code) {
-			site.Side = side
+		if at := &s.profile.Sites[n]; slices.Contains(codes, at.Code) {
+			at.Side = side
 		}
 	}
 	for n := range s.profile.Events {
