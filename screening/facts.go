@@ -160,9 +160,18 @@ func (e *entry) mapFact() evidence.Fact {
 		value += "; by the newer list " + byNewer.String()
 	}
 	if e.released != nil {
-		value += "; with a clearance " + e.released.String()
+		value += "; with a clearance " + e.withAgreement()
 	}
 	return evidence.Fact{ID: e.mapID(), Value: value, Basis: evidence.Design, From: []evidence.FactID{e.factID()}}
+}
+
+// withAgreement prints what a clearance comes to, and what it does not free meanwhile.
+func (e *entry) withAgreement() string {
+	text := e.released.String()
+	if heals := e.effect.limits.Avoid &^ e.released.limits.Avoid; heals != 0 && e.effect.meanwhile > WithinLimits {
+		text += "; while it heals still avoiding " + heals.String()
+	}
+	return text
 }
 
 // String prints where to send, what may go on and what is avoided.

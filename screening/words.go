@@ -143,7 +143,7 @@ func (e *entry) words(w evidence.Words) {
 	e.finerWords(w, client, rule)
 	if e.released != nil {
 		w[code+withClearance] = evidence.Wording{Client: "Your doctor has agreed about " + client.about + "; we keep to what was agreed.",
-			Clinician: upper(e.meaning) + ", with a clearance in force that names it: " + e.released.String() + "." + read}
+			Clinician: upper(e.meaning) + ", with a clearance in force that names it: " + e.withAgreement() + "." + read}
 	}
 }
 

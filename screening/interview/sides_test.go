@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/posology/screening"
 	"example.org/posology/units/body"
 )
 
@@ -106,5 +107,34 @@ func TestPlaceAndSideOfPain(t *testing.T) {
 	bones = and(and(and(bones, "areas", "bones"), "bones", "osteoporosis"), "pain_site", "knee")
 	if i, keys := walk(t, well(bones)); !slices.Contains(keys, "pain_site") || i.Check().Pain.Site != body.Knee {
 		t.Errorf("%v", keys)
+	}
+}
+
+// Each side is that of its own answer: with a device on the left and a tendon on the right both
+// arms are spared, and each answer can be taken back.
+func TestTwoSides(t *testing.T) {
+	own := sidedPeople["pacemaker_side rotator_cuff_repair_side"]
+	i, _ := walk(t, well(and(and(own, "pacemaker_side", "left"), "rotator_cuff_repair_side", "right")))
+	for _, e := range i.Profile().Events {
+		if want := map[screening.Code]body.Side{"pacemaker": body.Left, "rotator_cuff_repair": body.Right}[e.Code]; e.Side != want {
+			t.Errorf("%s: %v, want %v", e.Code, e.Side, want)
+		}
+	}
+	if l := outcome(t, i).Limits; l.Avoided(body.Left) != l.Avoided(body.Right) || !l.Avoid.Has(body.ShoulderResisted) {
+		t.Errorf("%+v", l)
+	}
+	for before := i; ; {
+		q, _ := before.Next()
+		if q.Key != "pacemaker_side" {
+			before, _ = before.Back()
+			continue
+		}
+		if q.Because != "pacemaker" || q.Form != OneOf || !strings.HasPrefix(q.Client, "A pacemaker. On which side?") || before.Profile().Events[0].Side != 0 {
+			t.Errorf("%+v, %+v", q, before.Profile().Events)
+		}
+		if other := mustAnswer(t, before, q, "right"); other.Profile().Events[0].Side != body.Right || before.Profile().Events[0].Side != 0 {
+			t.Errorf("%+v", other.Profile().Events)
+		}
+		return
 	}
 }
