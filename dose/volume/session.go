@@ -94,9 +94,7 @@ func checkDaily(daily []float64) error {
 	for i, x := range daily {
 		bad.Refuse(!(x >= 0 && x <= maxDaily), fmt.Sprintf("/daily/%d", i), x, "0 to 10^12", field.ErrOutOfRange)
 	}
-	if len(bad) == 0 && slices.Min(daily) == slices.Max(daily) {
-		bad.Add("/daily", field.Bad(fmt.Sprintf("%d equal", len(daily)), "two days or more, not all with the same load", field.ErrConflict))
-	}
+	bad.Refuse(len(bad) == 0 && slices.Min(daily) == slices.Max(daily), "/daily", fmt.Sprintf("%d equal", len(daily)), "two days or more, not all with the same load", field.ErrConflict)
 	return bad.Err()
 }
 
