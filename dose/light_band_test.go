@@ -4,7 +4,6 @@ import (
 	"math"
 	"testing"
 
-	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/guideline"
 	"example.org/posology/units"
 )
@@ -15,7 +14,7 @@ import (
 // what is heavier, and takes away nothing that was asked for last: the reserve does.
 func TestLightBandOfALowerBound(t *testing.T) {
 	r := strong(t, 3*(1+19.0/30))
-	r.Goal, r.Kit = guideline.Endurance, pairsOf(2, 2.5, 3, 3.5, 4, 5.5)
+	r.Goal, r.Kit = guideline.Endurance, pairs(2, 2.5, 3, 3.5, 4, 5.5)
 	r.Ability.Variance = 0.003
 	for name, tt := range map[string]struct {
 		atLeast        bool
@@ -38,12 +37,4 @@ func TestLightBandOfALowerBound(t *testing.T) {
 	if n, _ := frameOf(t, r).Allows(4*units.Kilogram, 4*units.Kilogram); n > 0 {
 		t.Errorf("power: %d of 80 %% since they were asked for last", n)
 	}
-}
-
-// pairsOf is a kit with two dumbbells of each weight.
-func pairsOf(kg ...float64) (k equipment.Kit) {
-	for _, m := range kg {
-		k.Dumbbells = append(k.Dumbbells, equipment.Dumbbell{Mass: units.Marked{Mass: units.Must(units.Kilograms(m))}, Count: 2})
-	}
-	return k
 }
