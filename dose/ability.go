@@ -26,7 +26,7 @@ func (f *Frame) know() {
 		f.ability = f.ability.Seen(1, 0, *r.Performed)
 	}
 	f.oneRM, _ = f.ability.OneRM()
-	f.top = f.bandTop()
+	f.top, f.light = f.bandTop()
 }
 
 // Chance returns the chance that counts are kept to.
@@ -36,6 +36,8 @@ func (f *Frame) Chance() strength.Chance { return field.OrZero(f).chance }
 // with the reserve asked, within every limit: none above [Frame.Ceiling] or above the
 // band of the goal's row (the lightest weight is never too heavy for a band, and is taken
 // for 3 where 4 can be done), 25 at most, and what the package says of counts under 6.
+// Of strength known as a lower bound alone a band's top forbids nothing. Nor does that of
+// a light band, which few sets can show, take away what was asked for last: the reserve does.
 // last is the weight that was asked for last, 0 kg for none: the farther from it, the
 // less is known.
 //
@@ -46,7 +48,7 @@ func (f *Frame) Allows(each, last units.Mass) (count int, ok bool) {
 		return 0, false
 	}
 	lightest := each <= f.table.Lightest().Each()
-	if each > f.most || each > f.top && !lightest {
+	if each > f.most || each > f.top && !lightest && (each > last || !f.light) {
 		return 0, true
 	}
 	count, ok = f.byChance(each, last, f.g.Reserve.Least)
@@ -76,8 +78,11 @@ func (f *Frame) byChance(each, last units.Mass, reserve units.RIR) (int, bool) {
 }
 
 // bandTop returns the most per implement that the band of the goal's row allows on
-// the best of what is known, [units.MaxMass] for a row that states no load in shares.
-func (f *Frame) bandTop() units.Mass {
+// the best of what is known, [units.MaxMass] for a row that states no load in shares, or
+// where nothing or only a lower bound is known: a share of that says what fits, and nothing of what
+// is too much. A visit that went worse makes no bound of a value. It reports whether the
+// band is a light one, with which more is left than can be counted.
+func (f *Frame) bandTop() (most units.Mass, light bool) {
 	row := f.g.row
 	if f.g.Phase == Familiarise {
 		row = f.g.aim
@@ -90,10 +95,10 @@ func (f *Frame) bandTop() units.Mass {
 		band = row.LoadUpper
 	}
 	top, ok := band.Max()
-	if !ok {
-		return units.MaxMass
+	if !ok || !f.ability.Known() || f.ability.AtLeast {
+		return units.MaxMass, false
 	}
-	return share1RM(f.oneRM, top)
+	return share1RM(f.oneRM, top), top <= lightBand
 }
 
 var chanceFacts = []evidence.FactID{factReserveChance, factFinishChance, factEnds}

@@ -28,7 +28,7 @@ func knownOf(t *rapid.T) dose.Request {
 		Technique: rapid.SampledFrom([]dose.Observation{
 			{}, {Who: "a colleague", Day: firstDay}, {Who: "a colleague", Day: firstDay - 40},
 		}).Draw(t, "technique"),
-		Ability: strength.Ability{Log: math.Log(float64(rapid.IntRange(2, 80).Draw(t, "half kg")) / 2), Variance: rapid.SampledFrom([]float64{.003, .0064, .02}).Draw(t, "variance")},
+		Ability: strength.Ability{Log: math.Log(float64(rapid.IntRange(2, 80).Draw(t, "half kg")) / 2), Variance: rapid.SampledFrom([]float64{.003, .0064, .02}).Draw(t, "variance"), AtLeast: rapid.Bool().Draw(t, "at least")},
 		Missed:  rapid.SampledFrom([]int{0, 0, 9, 30}).Draw(t, "missed"),
 	}
 }
@@ -37,6 +37,7 @@ func knownOf(t *rapid.T) dose.Request {
 var spoilings = map[string]func(r *dose.Request){
 	"weaker":            func(r *dose.Request) { r.Ability.Log -= 0.1 },
 	"less known":        func(r *dose.Request) { r.Ability.Variance *= 2 },
+	"known exactly":     func(r *dose.Request) { r.Ability.AtLeast = false },
 	"longer away":       func(r *dose.Request) { r.Missed += 14 },
 	"no reserve told":   func(r *dose.Request) { r.Ability.Untold = true },
 	"nobody saw it":     func(r *dose.Request) { r.Technique = dose.Observation{} },

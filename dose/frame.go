@@ -27,6 +27,7 @@ type Frame struct {
 	oneRM    units.Mass        // per implement, the best of what is known; 0 for nothing
 	most     units.Mass        // per implement, by every limit
 	top      units.Mass        // per implement, of the band of the goal's row
+	light    bool              // it is a light one, of which what was asked for last stays
 }
 
 // NewFrame returns the frame of a request. The errors are those of [Prescribe]; with

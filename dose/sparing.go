@@ -48,15 +48,15 @@ func (f *Frame) sparing() bool {
 
 // Feelable returns the weight after each that one set may feel, as a [Feel]: where
 // somebody saw the technique within four weeks and is there, on a day that is no lighter
-// one, within every limit, and where what is known of strength comes within 5 % of it.
-// It is false under whatever rules out counts under 6, or low ones at all, and in osteoporosis for hinges and
+// one, within every limit and a light band, which would take it away again, and where what
+// is known of strength comes within 5 % of it. It is false under whatever rules out counts under 6, or low ones at all, and in osteoporosis for hinges and
 // carried loads. How long ago the last one was, and how it went, is the caller's.
 func (f *Frame) Feelable(each units.Mass) (equipment.Load, bool) {
 	if f == nil || !f.ability.Known() || !f.mayRise() || f.learning() || f.sparing() || f.boneLoading() || f.leastCount() > 1 {
 		return equipment.Load{}, false
 	}
 	gap, ok := f.table.Next(each)
-	if !ok || gap.To.Each() > f.most || f.oneRM < share1RM(gap.To.Each(), nearlyAll) {
+	if to := gap.To.Each(); !ok || to > f.most || to > f.top && f.light || f.oneRM < share1RM(to, nearlyAll) {
 		return equipment.Load{}, false
 	}
 	return gap.To, true

@@ -97,6 +97,8 @@ func (f *Frame) Continue(s Step) (Prescription, error) {
 	}
 	d := f.draft(setsCode, fewOfStep) // a step says its own
 	d.follow(s, min(s.Sets, f.MostSets()))
+	said := len(d.p.Reasons) // what the dose came to is said once it is known
+	d.because(evidence.Because("dose.continued", continuedFacts...))
 	var err error
 	switch hold := d.r.Exercise.Hold; {
 	case hold != body.Unloaded && hold != body.OnBand:
@@ -111,6 +113,8 @@ func (f *Frame) Continue(s Step) (Prescription, error) {
 	if err != nil {
 		return Prescription{}, err
 	}
+	d.p.Reasons[said] = d.p.Reasons[said].With(
+		evidence.Mass("load", d.p.Load.Each()), evidence.Count("count", d.p.Count), evidence.Count("sets", d.p.Sets), evidence.Count("build to", d.p.BuildTo))
 	return d.close(), nil
 }
 
@@ -126,8 +130,6 @@ func (d *draft) follow(s Step, sets int) {
 		d.p.Tempo.Lowering = max(d.p.Tempo.Lowering, s.Lowering)
 		d.p.Tempo.Pausing = max(d.p.Tempo.Pausing, s.Pausing)
 	}
-	d.because(evidence.Because("dose.continued", continuedFacts...).With(
-		evidence.Mass("load", s.Load), evidence.Count("count", s.Count), evidence.Count("sets", d.p.Sets), evidence.Count("build to", d.p.BuildTo)))
 }
 
 var continuedFacts = []evidence.FactID{factContinued}

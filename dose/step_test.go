@@ -3,6 +3,8 @@ package dose_test
 import (
 	"encoding/json"
 	"errors"
+	"fmt"
+	"slices"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -13,6 +15,7 @@ import (
 	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
 	"example.org/posology/units/field"
 )
 
@@ -68,6 +71,16 @@ func TestContinue(t *testing.T) {
 	}
 }
 
+// saysGiven fails where the reason to go on names another dose than the one given.
+func saysGiven(t *testing.T, name string, p dose.Prescription) {
+	t.Helper()
+	i := slices.IndexFunc(p.Reasons, func(r evidence.Reason) bool { return r.Code == "dose.continued" })
+	want := fmt.Sprintf("Goes on from what was done: %v each, %d a set; sets: %d now, to build to %d.", p.Load.Each(), p.Count, p.Sets, p.BuildTo)
+	if got := dose.Words().Clinician(p.Reasons[i]); got != want {
+		t.Errorf("%s: %q, of %q", name, got, want)
+	}
+}
+
 func TestContinueUnderLimits(t *testing.T) {
 	for name, tt := range map[string]struct {
 		tighten func(r *dose.Request)
@@ -88,6 +101,7 @@ func TestContinueUnderLimits(t *testing.T) {
 		r := row(t)
 		tt.tighten(&r)
 		p := continued(t, r, step())
+		saysGiven(t, name, p)
 		if p.Load.Each() != tt.load || p.Sets != tt.sets {
 			t.Errorf("%s: %v × %d, want %v × %d", name, p.Load.Each(), p.Sets, tt.load, tt.sets)
 		}

@@ -22,13 +22,23 @@ func (r *Request) table() (*equipment.Table, error) {
 	}
 	table, err := r.Kit.CompileFor(r.Exercise)
 	if errors.Is(err, equipment.ErrEmptyKit) {
-		why := evidence.Because("dose.nothing-to-hold").With(evidence.Term("hold", r.Exercise.Hold.String()))
-		return nil, r.barred(errNothingToHold, why, evidence.Because("dose.free-by-kit").With(evidence.Term("hold", r.Exercise.Hold.String())))
+		hold := evidence.Terms("hold", r.holdAsked()...)
+		return nil, r.barred(errNothingToHold, evidence.Because("dose.nothing-to-hold").With(hold), evidence.Because("dose.free-by-kit").With(hold))
 	}
 	if why := r.unweighed(); err == nil && len(why) > 0 {
 		return nil, r.barred(ErrTooHeavy, why[0], evidence.Because("dose.free-by-mass", factBand))
 	}
 	return table, field.At("/kit", err)
+}
+
+// holdAsked says how the weight is held and, where the kit has something for that hold, what
+// the exercise takes: of a kettlebell alone nobody is told that nothing fits one hand.
+func (r *Request) holdAsked() []string {
+	hold := []string{r.Exercise.Hold.String()}
+	if _, err := r.Kit.Compile(r.Exercise.Hold); err != nil {
+		return hold
+	}
+	return append(hold, say.Texts(r.Exercise.Implements)...)
 }
 
 // lacks says what the exercise needs and is not there.

@@ -2,6 +2,7 @@ package dose_test
 
 import (
 	"encoding/json"
+	"errors"
 	"fmt"
 	"math"
 	"os"
@@ -261,5 +262,21 @@ func TestNothingThatIsNotThere(t *testing.T) {
 	})
 	if planned == 0 {
 		t.Error("nothing was ever planned: the law was not tried")
+	}
+}
+
+// Of a kettlebell, which one hand holds, nobody is told that the kit has nothing for one hand.
+func TestNothingOfItsKind(t *testing.T) {
+	r := row(t)
+	r.Exercise, r.Side, r.Kit = exerciseOf(t, "dumbbell-calf-raise"), body.Both, equipment.Kit{Kettlebells: []equipment.Dumbbell{{Mass: units.Marked{Mass: 8 * units.Kilogram}, Count: 1}}}
+	for kit, want := range map[string]string{"a kettlebell": "one hand, dumbbell", "nothing": "one hand"} {
+		if kit == "nothing" {
+			r.Kit = equipment.Kit{}
+		}
+		_, err := dose.Prescribe(r)
+		barred, ok := errors.AsType[*dose.ConstraintError](err)
+		if !ok || !strings.HasSuffix(dose.Words().Clinician(barred.Constraint), "nothing for the hold "+want+".") {
+			t.Errorf("%s: %v", kit, err)
+		}
 	}
 }

@@ -114,7 +114,7 @@ var words = evidence.Words{
 	"dose.bound":           {Clinician: "The exercise that this one replaces allows {most} per implement."},
 	"dose.share-from-done": {Clinician: "Screening limits the load to {most} of 1RM and there is no estimate: sets that were done show at least {surely}, so {ceiling} per implement."},
 	"dose.on-curve":        {Clinician: "Load, repetitions and reserve are tied by {equation}; the load is {share} of what is known."},
-	"dose.continued":       {Clinician: "Goes on from what was done: {load} each at most, {count} a set; sets: {sets} now, to build to {build to}."},
+	"dose.continued":       {Clinician: "Goes on from what was done: {load} each, {count} a set; sets: {sets} now, to build to {build to}."},
 	"dose.from-performed":  {Clinician: "A set of {reps} with {load} was done: looking for the load begins there or lower, never above."},
 	"dose.from-band":       {Clinician: "Load from the band, {share} of what is known: beyond the equation's studied range."},
 	easyStep: {

@@ -297,7 +297,7 @@ func (n *now) repsBefore(from units.Mass, to *Jump) int {
 // the band of the goal too, which goes by what is known.
 func (n *now) showsBy(a strength.Ability, j *Jump, last units.Mass) bool {
 	to, floor, p := j.To.Each(), n.floor(j), n.prospect(j.To.Each())
-	a.Untold, p.Last = false, n.h.WithBody(last)
+	a.AtLeast, a.Untold, p.Last = n.strength.AtLeast, false, n.h.WithBody(last)
 	count, _ := a.Most(p, n.f.Chance())
 	if count < floor || n.c.Request.Exercise.MovesBody || to > n.most {
 		return count >= floor

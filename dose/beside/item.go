@@ -111,9 +111,7 @@ func (i Item) validate() error {
 	if !i.Last.IsZero() {
 		bad.Add("/last", i.Last.Check())
 	}
-	if i.Met < 0 {
-		bad.Add("/met", field.Bad(i.Met, "0 or more", field.ErrOutOfRange))
-	}
+	bad.Refuse(i.Met < 0, "/met", i.Met, "0 or more", field.ErrOutOfRange)
 	return bad.Err()
 }
 

@@ -26,9 +26,7 @@ func (h Happened) Validate() error {
 		path string
 		n    int
 	}{{"/days", h.Days}, {"/least", h.Least}, {"/missed", h.Missed}} {
-		if n.n < 0 {
-			bad.Add(n.path, field.Bad(n.n, "0 or more", field.ErrOutOfRange))
-		}
+		bad.Refuse(n.n < 0, n.path, n.n, "0 or more", field.ErrOutOfRange)
 	}
 	for i, t := range h.Troubles {
 		bad.Add(placeOf("/troubles", i), troubles.Check("", t))

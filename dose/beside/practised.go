@@ -23,9 +23,7 @@ type Practised struct {
 func (p Practised) Validate() error {
 	var bad field.Errors
 	bad.Add("/day", p.Day.Check())
-	if trackOf(p.Track) == nil {
-		bad.Add("/track", field.Bad(string(p.Track), "the name of a track, such as "+string(tracks[0].id), field.ErrUnknown))
-	}
+	bad.Refuse(trackOf(p.Track) == nil, "/track", string(p.Track), "the name of a track, such as "+string(tracks[0].id), field.ErrUnknown)
 	bad.Add("", p.happened().Validate())
 	return bad.Err()
 }

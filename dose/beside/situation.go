@@ -58,9 +58,7 @@ func (k Known) Validate() error {
 	for i, item := range k.InForce {
 		at := placeOf("/in_force", i)
 		bad.Add(at, item.validate())
-		if seen[item.Track] {
-			bad.Add(at+"/track", field.Bad(string(item.Track), "each track once", field.ErrDuplicate))
-		}
+		bad.Refuse(seen[item.Track], at+"/track", string(item.Track), "each track once", field.ErrDuplicate)
 		seen[item.Track] = true
 	}
 	return bad.Err()

@@ -51,6 +51,7 @@ func Choose(r Wish) Chosen {
 		c.collect()
 		c.form()
 		c.cut()
+		c.unused()
 	}
 	out := Chosen{Tasks: slices.Clone(r.Tasks), Concerns: c.found, Reasons: c.reasons(), Tests: c.checks()}
 	out.Reasons = append(out.Reasons, tells(r.Tasks))
@@ -68,10 +69,11 @@ type chooser struct {
 	order   []slot
 	variant [numSlots]exercise.ID
 	why     [numSlots][]evidence.Reason
-	banded  [numSlots]bool // taken with the weakest band
-	asked   [numSlots]bool // by a task, a concern or the goal
-	stays   [numSlots]bool // what one of them asks for most
-	left    []slot         // cut from the list
+	banded  [numSlots]bool    // taken with the weakest band
+	asked   [numSlots]bool    // by a task, a concern or the goal
+	stays   [numSlots]bool    // what one of them asks for most
+	left    []slot            // cut from the list
+	lack    []evidence.Reason // what of the kit is not used, and why
 }
 
 // A named template is asked for by a term of a code.
@@ -195,20 +197,39 @@ func (c *chooser) form() {
 // a band, and what the exercise needs. Nothing but the kit decides, so that no concern does.
 func (c *chooser) takeBand(s slot) {
 	id, some := byBand[s]
-	if !some || c.r.Brief || len(c.r.Kit.Bands) == 0 {
+	if !some || c.r.Brief || len(c.r.Kit.Bands) == 0 || c.weighted(s) {
 		return
 	}
-	for _, v := range variants[s] {
-		ex := worked()[v].ex
-		if _, err := c.r.Kit.CompileFor(ex); ex.Hold != body.Unloaded && err == nil && c.there(&ex) {
-			return
-		}
-	}
-	if ex := worked()[id].ex; !c.there(&ex) {
+	ex := worked()[id].ex
+	if !c.there(&ex) {
+		c.lack = append(c.lack, evidence.Because(codeNoAnchor, factByBand).With(evidence.Terms("things", textsOf(ex.Lacks(c.r.Kit.Things...))...), evidence.ID("exercise", id), evidence.ID("usual", c.variant[s])))
 		return
 	}
 	c.why[s] = append(c.why[s], evidence.Because(codeByBand, factByBand, factBandAlike).With(evidence.ID("usual", c.variant[s])))
 	c.variant[s], c.banded[s] = id, true
+}
+
+// weighted reports whether the kit has a weight for a form of the slot, and what that needs.
+func (c *chooser) weighted(s slot) bool {
+	return slices.ContainsFunc(variants[s], func(v exercise.ID) bool {
+		ex := worked()[v].ex
+		_, err := c.r.Kit.CompileFor(ex)
+		return ex.Hold != body.Unloaded && err == nil && c.there(&ex)
+	})
+}
+
+// unused says that a kit of bars and stacks alone leaves the list without a weight.
+func (c *chooser) unused() {
+	var kinds []string
+	if len(c.r.Kit.Bars) > 0 {
+		kinds = append(kinds, "bars")
+	}
+	if len(c.r.Kit.Stacks) > 0 {
+		kinds = append(kinds, "stacks")
+	}
+	if len(kinds) > 0 && !slices.ContainsFunc(c.order, c.weighted) {
+		c.lack = append(c.lack, evidence.Because(codeByName, factByName).With(evidence.Terms("kinds", kinds...)))
+	}
 }
 
 func (c *chooser) there(ex *exercise.Exercise) bool {

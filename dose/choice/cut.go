@@ -222,7 +222,7 @@ func (c *chooser) listReasons() []evidence.Reason {
 		}
 		list = append(list, evidence.Because(codeLeft, factMost).With(evidence.Terms("exercises", ids...)))
 	}
-	return list
+	return append(list, c.lack...)
 }
 
 // floorAim says that getting up from the floor is practised by steps, and that it

@@ -40,6 +40,7 @@ const (
 	factBrief          evidence.FactID = "choice.brief"
 	factByBand         evidence.FactID = "choice.by-band"
 	factBandAlike      evidence.FactID = "choice.band-alike"
+	factByName         evidence.FactID = "choice.by-name"
 
 	// Facts of package guideline: how many exercises, and which where time is short.
 	factManySource evidence.FactID = "guideline.acsm2009-older-physical-activity.exercises"
@@ -89,6 +90,7 @@ var ownFacts = []evidence.Fact{
 	{ID: factBrief, Basis: evidence.Design, From: []evidence.FactID{factFourADay},
 		Value: fmt.Sprintf("of a few minutes a day %d exercises, all without a weight, one of the thighs, a pull and a push among them; which the trial had is not known%s", brief, capNames(briefly))},
 	{ID: factByBand, Basis: evidence.Design, Value: "where the kit has no weight for it a row is done with the weakest band: " + string(byBand[pull])},
+	{ID: factByName, Basis: evidence.Design, Value: "bars and stacks are used only for exercises that are asked for by name"},
 	{ID: factBandAlike, Source: "lopes2019", Locator: "abstract", Basis: evidence.Published,
 		Value: "strength after training with bands and with machines or dumbbells did not differ, of arms and of legs, 8 trials"},
 	{ID: factNotOnFloor, Basis: evidence.Design,

@@ -65,17 +65,13 @@ func (t Tried) checkTrial() error {
 	}
 	var bad field.Errors
 	bad.Add("", as.Validate())
-	if t.How == function.UsedArms && !row.arms {
-		bad.Add("/how", field.Bad(t.How, "arms only where the trial is to rise without them", field.ErrConflict))
-	}
+	bad.Refuse(t.How == function.UsedArms && !row.arms, "/how", t.How, "arms only where the trial is to rise without them", field.ErrConflict)
 	for _, no := range []struct {
 		path  string
 		given bool
 		got   any
 	}{{"/test", t.Test != 0, t.Test}, {"/side", t.Side != 0, t.Side}, {"/hand", t.Hand != 0, t.Hand}, {"/trials", len(t.Trials) > 0, len(t.Trials)}} {
-		if no.given {
-			bad.Add(no.path, field.Bad(no.got, "nothing beside the trial of a task", field.ErrConflict))
-		}
+		bad.Refuse(no.given, no.path, no.got, "nothing beside the trial of a task", field.ErrConflict)
 	}
 	bad.Add("/value", t.checkValue(row))
 	return bad.Err()

@@ -21,6 +21,8 @@ const (
 	codeGentler    evidence.ReasonCode = "choice.gentler"
 	codeBrief      evidence.ReasonCode = "choice.brief"
 	codeByBand     evidence.ReasonCode = "choice.by-band"
+	codeNoAnchor   evidence.ReasonCode = "choice.band-unfixed"
+	codeByName     evidence.ReasonCode = "choice.by-name"
 	codeFloorAim   evidence.ReasonCode = "choice.floor-aim"
 	codeFloorLater evidence.ReasonCode = "choice.floor-later"
 	codeTestedLegs evidence.ReasonCode = "choice.tested-legs"
@@ -75,7 +77,13 @@ var words = evidence.Words{
 	codeGentler:    {Clinician: "{exercise} rather than {usual}, with regard to {for}."},
 	codeStepLater:  {Client: "Steps come once you stand up from a chair without your hands.", Clinician: "No step-up yet: a test of standing up from a chair needed the arms, or could not be done. Test again, higher seats first."},
 	codeBrief:      {Clinician: "A few minutes a day: {n} exercises without a weight, with one of the thighs, a pull and a push among them."},
-	codeByBand:     {Clinician: "{exercise} rather than {usual}: the kit has no weight for it, and there are bands."},
+	codeNoAnchor: {
+		Client:    "Your bands can take the place of a weight for the row once there is something firm to fix them to. Please ask us where.",
+		Clinician: "{exercise} would take the place of {usual}, since the kit has no weight for it, but for what is not there: {things}.",
+	},
+	codeByName: {Clinician: "The kit has {kinds} and no other weight. They are used only for exercises that are asked for by name: a bare bar is no first weight that any source names, and which machines a stack belongs to is not known."},
+
+	codeByBand: {Clinician: "{exercise} rather than {usual}: the kit has no weight for it, and there are bands."},
 
 	codeFloorAim: {
 		Client:    "Our aim is that you get up from the floor by yourself. We practise it with you in small steps; please do not try it alone yet.",

@@ -34,12 +34,8 @@ func (p Purchase) Validate() error {
 		bad.Add("/plate", checkPlate(nil, p.Plate))
 	}
 	const allowed = "one of dumbbell, handle and plate"
-	switch {
-	case given == 0:
-		bad.Add("", field.Bad(nil, allowed, field.ErrMissing))
-	case given > 1:
-		bad.Add("", field.Bad(given, allowed, field.ErrConflict))
-	}
+	bad.Refuse(given == 0, "", nil, allowed, field.ErrMissing)
+	bad.Refuse(given > 1, "", given, allowed, field.ErrConflict)
 	return bad.Err()
 }
 

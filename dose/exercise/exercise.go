@@ -173,28 +173,20 @@ func (e Exercise) Validate() error {
 	if !goodID(e.ID) {
 		bad.Add("/id", field.Bad(fmt.Sprintf("%q", e.ID), "lower-case letters, digits and dashes", field.ErrSyntax))
 	}
-	if e.Name == "" {
-		bad.Add("/name", field.Bad(nil, "a name", field.ErrMissing))
-	}
+	bad.Refuse(e.Name == "", "/name", nil, "a name", field.ErrMissing)
 	bad.Add("", patterns.Check("/pattern", e.Pattern))
 	bad.Add("/hold", e.Hold.Check())
 	bad.Add("/implements", e.checkImplements())
 	if e.Band != "" && e.Hold.Check() == nil && e.Hold != body.OnBand {
 		bad.Add("/band", field.Bad(fmt.Sprintf("%.40q", e.Band), "no band, since the hold is "+e.Hold.String(), field.ErrConflict))
 	}
-	if e.OneSided && e.Alternating {
-		bad.Add("/alternating", field.Bad(true, "one of one_sided and alternating", field.ErrConflict))
-	}
-	if e.OtherRests && !e.OneSided {
-		bad.Add("/other_rests", field.Bad(true, "false, unless one_sided", field.ErrConflict))
-	}
+	bad.Refuse(e.OneSided && e.Alternating, "/alternating", true, "one of one_sided and alternating", field.ErrConflict)
+	bad.Refuse(e.OtherRests && !e.OneSided, "/other_rests", true, "false, unless one_sided", field.ErrConflict)
 	bad.Add("/moved_share", e.checkMovedShare())
 	bad.Add("", measures.Check("/measure", e.Measure))
 	bad.Add("/muscles", e.checkMuscles())
 	bad.Add("/needs", e.checkNeeds())
-	if e.Height < 0 || e.Height > 0 && !slices.Contains(e.Needs, Chair) && !slices.Contains(e.Needs, LowStep) {
-		bad.Add("/height_cm", field.Bad(e.Height, "0, or the height of the chair or step that it needs", field.ErrConflict))
-	}
+	bad.Refuse(e.Height < 0 || e.Height > 0 && !slices.Contains(e.Needs, Chair) && !slices.Contains(e.Needs, LowStep), "/height_cm", e.Height, "0, or the height of the chair or step that it needs", field.ErrConflict)
 	if min, ok := e.Count.Min(); ok && min < 1 {
 		bad.Add("/count/min", field.Bad(min, "1 or more", field.ErrOutOfRange))
 	}

@@ -81,9 +81,7 @@ func (w AuditedWeek) Validate() error {
 	bad.Add("/aerobic_minutes", checkCount(w.AerobicMinutes, maxWeekMinutes))
 	bad.Add("/impacts", checkCount(w.Impacts, maxImpacts))
 	for i, f := range w.Proposed {
-		if f != FieldBalanceDays && f != FieldAerobic && f != FieldImpacts {
-			bad.Add(fmt.Sprintf("/proposed/%d", i), field.Bad(f, "balance_days, aerobic_minutes or impacts", field.ErrUnknown))
-		}
+		bad.Refuse(f != FieldBalanceDays && f != FieldAerobic && f != FieldImpacts, fmt.Sprintf("/proposed/%d", i), f, "balance_days, aerobic_minutes or impacts", field.ErrUnknown)
 	}
 	if w.Assume != 0 {
 		bad.Add("/assume", w.Assume.Check())

@@ -50,9 +50,7 @@ func (a Accuracy) Validate() error {
 	var bad field.Errors
 	bad.Add("/formula", a.Formula.check())
 	bad.Refuse(a.From < 1, "/from", a.From, "1 repetition or more", field.ErrOutOfRange)
-	if a.People < leastPeople || a.People > mostPeople {
-		bad.Add("/people", field.Bad(a.People, fmt.Sprintf("%d to %d people", leastPeople, mostPeople), field.ErrOutOfRange))
-	}
+	bad.Refuse(a.People < leastPeople || a.People > mostPeople, "/people", a.People, fmt.Sprintf("%d to %d people", leastPeople, mostPeople), field.ErrOutOfRange)
 	bad.Refuse(len(a.Bands) == 0, "/bands", nil, "one band or more", field.ErrMissing)
 	least := a.From
 	for i, b := range a.Bands {

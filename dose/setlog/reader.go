@@ -131,9 +131,7 @@ func (rd Reader) Validate() error {
 			bad.Add("/columns/"+name, field.Bad(nil, "the column of "+name, field.ErrMissing))
 		}
 	}
-	if len(rd.Comma) > 1 || strings.ContainsAny(rd.Comma, "\"\r\n\x00 .+-") || strings.Trim(rd.Comma, letters) != rd.Comma || rd.Comma > "~" {
-		bad.Add("/comma", field.Bad(fmt.Sprintf("%.40q", rd.Comma), `one byte, such as ";" or a tab`, field.ErrSyntax))
-	}
+	bad.Refuse(len(rd.Comma) > 1 || strings.ContainsAny(rd.Comma, "\"\r\n\x00 .+-") || strings.Trim(rd.Comma, letters) != rd.Comma || rd.Comma > "~", "/comma", fmt.Sprintf("%.40q", rd.Comma), `one byte, such as ";" or a tab`, field.ErrSyntax)
 	bad.Add("", rd.checkDays())
 	bad.Add("/sides", checkNames(rd.Sides, rd.checkSide))
 	bad.Add("/exercises", checkNames(rd.Exercises, rd.checkExercise))

@@ -44,9 +44,7 @@ func (s Set) Validate() error {
 	if s.Day != 0 {
 		bad.Add("/day", s.Day.Check())
 	}
-	if s.Exercise == "" {
-		bad.Add("/exercise", field.Bad(nil, "the ID of an exercise", field.ErrMissing))
-	}
+	bad.Refuse(s.Exercise == "", "/exercise", nil, "the ID of an exercise", field.ErrMissing)
 	bad.Add("/side", s.Side.Check())
 	noHold := s.Hold.Check()
 	bad.Add("/hold", noHold)
@@ -79,9 +77,7 @@ func (s Set) ValidateFor(id exercise.ID, h body.Hold) error {
 	if s.Exercise != id {
 		bad.Add("/exercise", field.Bad(s.Exercise, string(id), field.ErrConflict))
 	}
-	if s.Hold != h {
-		bad.Add("/hold", field.Bad(s.Hold, h.String(), field.ErrConflict))
-	}
+	bad.Refuse(s.Hold != h, "/hold", s.Hold, h.String(), field.ErrConflict)
 	return bad.Err()
 }
 

@@ -28,11 +28,8 @@ const maxSession = 24 * 60
 func SessionLoad(rating units.Effort, minutes float64) (float64, error) {
 	var bad field.Errors
 	const scale = "a rating on the scale cr10"
-	if rating.IsZero() {
-		bad.Add("/rating", field.Bad(nil, scale, field.ErrMissing))
-	} else if rating.Scale() != units.ScaleCR10 {
-		bad.Add("/rating", field.Bad(rating, scale, field.ErrConflict))
-	}
+	bad.Refuse(rating.IsZero(), "/rating", nil, scale, field.ErrMissing)
+	bad.Refuse(!rating.IsZero() && rating.Scale() != units.ScaleCR10, "/rating", rating, scale, field.ErrConflict)
 	bad.Refuse(!(minutes >= 0 && minutes <= maxSession), "/minutes", minutes, "0 to 1440 minutes", field.ErrOutOfRange)
 	if len(bad) > 0 {
 		return 0, bad
@@ -94,9 +91,7 @@ func checkDaily(daily []float64) error {
 	for i, x := range daily {
 		bad.Refuse(!(x >= 0 && x <= maxDaily), fmt.Sprintf("/daily/%d", i), x, "0 to 10^12", field.ErrOutOfRange)
 	}
-	if len(bad) == 0 && slices.Min(daily) == slices.Max(daily) {
-		bad.Add("/daily", field.Bad(fmt.Sprintf("%d equal", len(daily)), "two days or more, not all with the same load", field.ErrConflict))
-	}
+	bad.Refuse(len(bad) == 0 && slices.Min(daily) == slices.Max(daily), "/daily", fmt.Sprintf("%d equal", len(daily)), "two days or more, not all with the same load", field.ErrConflict)
 	return bad.Err()
 }
 

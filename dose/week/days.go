@@ -17,9 +17,7 @@ import (
 // checkDays asks for at least one day, each once, all within seven days.
 func checkDays(days []units.Day) error {
 	var bad field.Errors
-	if len(days) == 0 {
-		bad.Add("", field.Bad(nil, "at least one day", field.ErrMissing))
-	}
+	bad.Refuse(len(days) == 0, "", nil, "at least one day", field.ErrMissing)
 	for i, day := range days {
 		bad.Add(given.At("", i), day.Check())
 		if slices.Contains(days[:i], day) {

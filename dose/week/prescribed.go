@@ -92,9 +92,7 @@ func (w Week) rests() units.Range[float64] {
 func (w Week) calendar() (volume.ISOWeek, error) {
 	var last volume.ISOWeek
 	var bad field.Errors
-	if len(w.Sessions) == 0 {
-		bad.Add("/sessions", field.Bad(nil, "at least one session", field.ErrMissing))
-	}
+	bad.Refuse(len(w.Sessions) == 0, "/sessions", nil, "at least one session", field.ErrMissing)
 	for i, s := range w.Sessions {
 		week, err := volume.ISOWeekOf(s.Day)
 		bad.Add(given.At("/sessions", i)+"/day", err)

@@ -33,9 +33,7 @@ func (r Request) checkSeen() error {
 		at := given.At("", i)
 		_, err := r.Catalogue.Lookup(string(s.Exercise))
 		bad.Add(at+"/exercise", err)
-		if s.Who == "" {
-			bad.Add(at+"/who", field.Bad(nil, "who looked", field.ErrMissing))
-		}
+		bad.Refuse(s.Who == "", at+"/who", nil, "who looked", field.ErrMissing)
 		bad.Add(at+"/day", s.Day.Check())
 		bad.Add(at+"/day", given.UpTo(r.Day, s.Day))
 	}

@@ -203,9 +203,7 @@ func (r Request) validate() error {
 	}
 	for i, t := range r.Tasks {
 		bad.Add(given.At("/tasks", i), t.Check())
-		if slices.Contains(r.Tasks[:i], t) {
-			bad.Add(given.At("/tasks", i), field.Bad(t, "each task once", field.ErrDuplicate))
-		}
+		bad.Refuse(slices.Contains(r.Tasks[:i], t), given.At("/tasks", i), t, "each task once", field.ErrDuplicate)
 	}
 	for i, id := range r.Without {
 		_, err := r.Catalogue.Lookup(string(id))
@@ -229,9 +227,7 @@ func (r Request) validate() error {
 			bad.Add(given.At("/days", i), field.Bad(d, r.Day.String()+", the day decided on, or later", field.ErrConflict))
 		}
 	}
-	if r.Minutes < 0 {
-		bad.Add("/minutes", field.Bad(r.Minutes, "0 or more minutes", field.ErrOutOfRange))
-	}
+	bad.Refuse(r.Minutes < 0, "/minutes", r.Minutes, "0 or more minutes", field.ErrOutOfRange)
 	return bad.Err()
 }
 
