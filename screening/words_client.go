@@ -201,6 +201,6 @@ var clientTexts = map[Code]clientText{
 	"poor_sight":          {option: "poor sight, with glasses too", about: "your sight", says: "We keep the floor clear and stay within reach when you stand."},
 
 	askFloor:                      {about: "getting up from the floor", says: "We leave the floor out for now; getting up again is something to practise together later."},
-	"insulin_or_secretagogue":     {about: "insulin, or tablets that lower the sugar", says: "With your medicine the sugar can drop: please measure it right before you train, and keep something sweet at hand and somebody near."},
+	"insulin_or_secretagogue":     {about: "insulin, or tablets that lower the sugar", says: "With your medicine the sugar can drop: please measure it right before you train, and keep something sweet at hand, and somebody near or a telephone where you train alone."},
 	"hernia_symptomatic_or_large": {about: "how the hernia feels", says: "Please have a doctor look at the hernia; until then nothing that strains your belly."},
 }
