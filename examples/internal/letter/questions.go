@@ -2,6 +2,7 @@ package letter
 
 import (
 	"slices"
+	"strings"
 
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/screening"
@@ -26,12 +27,12 @@ const (
 	general  = "Is there any reason against resistance training that builds up step by step from light loads, and are there limits that I should keep to (load, effort, positions)?"
 )
 
-// heartHelp is first aid that everybody is taught, in our own words.
-const heartHelp = "Call the emergency services at once, wherever you are, if chest, arm, neck or jaw hurts or feels tight and it does not pass as you sit still, if you pass out, or if you cannot get your breath at rest. Do not wait for a visit or an answer."
-
-// backHelp names the signs that screening asks for and sends to help at once.
-var backHelp = "Call the emergency services at once, wherever you are, if one of these begins: " + screening.Option("saddle_numbness") + "; " +
-	screening.Option("new_bladder_or_bowel_dysfunction") + "; " + screening.Option("severe_or_growing_leg_deficit") + "."
+// What a client reads on calling for help: first aid that everybody is taught, in our own words, and the signs that screening sends to help at once.
+var (
+	call      = "Call the emergency services at once (112 in Europe, elsewhere the number for emergencies there), wherever you are, if "
+	heartHelp = call + "chest, arm, neck or jaw hurts or feels tight and it does not pass as you sit still, if you pass out, or if you cannot get your breath at rest. Do not wait for a visit or an answer."
+	backHelp  = call + "one of these begins: " + strings.Join([]string{screening.Option("saddle_numbness"), screening.Option("new_bladder_or_bowel_dysfunction"), screening.Option("severe_or_growing_leg_deficit")}, "; ") + "."
+)
 
 // topics are what a physiotherapist commonly asks about a finding, from memory;
 // whatever stands in none of them is asked about by the general question.
