@@ -9,6 +9,7 @@ import (
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/screening"
 	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
 )
 
 func TestWrap(t *testing.T) {
@@ -96,6 +97,27 @@ func TestEveryLimitHasALine(t *testing.T) {
 				t.Errorf("%s has no line", name)
 			}
 			of.Set(was)
+		}
+	}
+}
+
+// A client is not asked for the day of what a doctor has agreed to by its name.
+func TestNoDayOfWhatWasAgreed(t *testing.T) {
+	p := screening.Profile{
+		Day: 20700, Age: 66, Setting: screening.InGroup, Wanted: screening.Moderate, Activity: &screening.Activity{DaysPerWeek: 3, Minutes: 40, Intensity: screening.Moderate, Months: 12},
+		Diseases: screening.AskedFor(), Symptoms: screening.AskedFor(), RedFlags: screening.AskedFor(), Conditions: screening.AskedFor("pacemaker"),
+	}
+	for _, agreed := range []bool{false, true} {
+		if agreed {
+			p.Clearances = []screening.Clearance{{Who: "Dr B", Day: p.Day - 7, Scope: []screening.Code{"pacemaker", "cardiac"}}}
+		}
+		o, err := screening.Assess(p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		asked := slices.ContainsFunc(page.ToClient(o), func(r evidence.Reason) bool { return r.Code == "screening.ask.pacemaker_day" })
+		if asked == agreed {
+			t.Errorf("agreed %v, asked for the day %v: %+v", agreed, asked, o.Missing)
 		}
 	}
 }

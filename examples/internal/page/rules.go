@@ -37,12 +37,7 @@ var plans = map[screening.DayPlan]string{
 // the day is left out where nobody checked the day.
 func RuleLines(r screening.Rules, p screening.Profile, checked bool) []string {
 	const unsaid = "could not say, from what was answered"
-	word := func(text string) string {
-		if text == "" {
-			return unsaid
-		}
-		return text
-	}
+	word := func(text string) string { return cmp.Or(text, unsaid) }
 	prep := unsaid
 	if a := r.Preparticipation; a.Branch != 0 {
 		prep = branches[a.Branch] + ": " + word(needs[a.Clearance])

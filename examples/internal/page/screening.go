@@ -92,7 +92,7 @@ func favours(f screening.Favour) string {
 }
 
 // ToClient returns what a client reads of an outcome: what was found and what is
-// to be asked, in an emergency nothing but that.
+// to be asked, in an emergency nothing but that. Of what was agreed to no day is asked: it changes nothing.
 func ToClient(o screening.Outcome) []evidence.Reason {
 	var list []evidence.Reason
 	for _, f := range o.Findings {
@@ -106,7 +106,9 @@ func ToClient(o screening.Outcome) []evidence.Reason {
 	}
 	if o.Route < screening.Emergency {
 		for _, q := range o.Missing {
-			list = append(list, q.Reason)
+			if !slices.ContainsFunc(o.Findings, func(f screening.Finding) bool { return f.Variant == screening.Agreed && q.Code == f.Code+"_day" }) {
+				list = append(list, q.Reason)
+			}
 		}
 	}
 	return list
