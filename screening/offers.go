@@ -81,6 +81,9 @@ func addHeld(w evidence.Words) {
 	}
 }
 
+// whomText is whom a client asks.
+var whomText = map[Lifter]string{TheDoctor: "your doctor", TheSurgeon: "your surgeon", TheTeam: "your specialist team"}
+
 // heldText is put together for an entry.
 func heldText(name Code) string {
 	code, variant, _ := strings.Cut(string(name), ".")
@@ -89,7 +92,7 @@ func heldText(name Code) string {
 	case "."+variant == string(withClearance):
 		return "Your doctor has agreed about " + about + "; the rest comes first."
 	case e.effect.route >= AskFirst:
-		return "Please ask your doctor about " + about + " as well."
+		return "Please ask " + whomText[e.exit().Who] + " about " + about + " as well."
 	}
 	return "Thank you for telling us about " + about + "; we come back to it."
 }

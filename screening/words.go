@@ -1,6 +1,7 @@
 package screening
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 	"sync"
@@ -96,6 +97,14 @@ var fixedWords = evidence.Words{
 	branchPrefix + "A3" + withClearance: {Client: "Your doctor has looked at it and agreed; we go back to it bit by bit.", Clinician: "Preparticipation branch A3 (active, symptoms): {need}, given; back by small steps, more as it is borne."},
 }
 
+// unsureBranches are what a client reads of branches whose way out is an answer of their own.
+var unsureBranches = map[evidence.ReasonCode]string{
+	branchPrefix + "N2":                "Weights wait until what is still open about your health has been answered.",
+	branchPrefix + "N2" + lookedAtOnce: "Weights wait until what is still open has been answered; we keep in mind what was looked at.",
+	branchPrefix + "N3":                "Please wait with exercise until what is still open about breath, heartbeat and dizziness has been answered.",
+	branchPrefix + "A3":                "Please pause your exercise until what is still open about breath, heartbeat and dizziness has been answered.",
+}
+
 // Words returns the wording of every reason this package gives: for the client
 // short, and empty where there is nothing to read; for the clinician the rule and
 // what follows here. It is made once.
@@ -108,7 +117,7 @@ func words() evidence.Words {
 	for code, wording := range fixedWords {
 		w[code] = wording
 		if strings.HasPrefix(string(code), string(branchPrefix)) && !strings.HasPrefix(string(code), string(branchPrefix)+"N1") && !strings.HasPrefix(string(code), string(branchPrefix)+"A1") {
-			w[code+unsurely] = evidence.Wording{Client: wording.Client, Clinician: wording.Clinician + " What is not known counts as yes here; the rule's own answer, which counts what is known alone, stands beside."}
+			w[code+unsurely] = evidence.Wording{Client: cmp.Or(unsureBranches[code], wording.Client), Clinician: wording.Clinician + " What is not known counts as yes here; the rule's own answer, which counts what is known alone, stands beside."}
 		}
 	}
 	for i := range entries {

@@ -20,7 +20,7 @@ var readingTexts = map[Code]clientText{
 	failingToday:     {about: "your heart today", says: "Your heart needs rest and your team today; please call them."},
 	unstableToday:    {about: "your heart today", says: "Your heart is unsettled today; please see a doctor before anything else."},
 	orthostatic:      {about: "your blood pressure on standing", says: "Please stand up slowly today and keep a hand on something firm."},
-	saturationSevere: {about: "your oxygen", says: "Your oxygen stays low today. Please rest, and ask your lung team before we train."},
+	saturationSevere: {about: "your oxygen", says: "Your oxygen stays low today. Please rest, and ask your doctor before we train."},
 	saturationPassed: {about: "your oxygen at first", says: "Your oxygen was low at first and came up as you rested; please mention that to your doctor."},
 	saturationFloor:  {about: "your oxygen", says: "Your oxygen is a touch low, so today we take it easier, with more pauses."},
 	plateletsLow:     {about: "your blood test", says: "Your blood clots less well at the moment; please ask your doctor when to train again."},
@@ -30,7 +30,7 @@ var readingTexts = map[Code]clientText{
 	glucoseTreated:   {about: "your sugar", says: "Your sugar was low and has come up: today we keep it easy, with somebody near. Stop and measure again if you feel it drop."},
 	glucoseBelowEat:  {about: "your sugar", says: "Please eat something with sugar before we start, and keep somebody near."},
 	glucoseHigh:      {about: "your sugar", says: "Your sugar is high. Please test for ketones: without them we keep it easy today."},
-	glucoseHighest:   {about: "your sugar", says: "Your sugar is very high. Please test for ketones and ask about your insulin: without ketones we keep it easy today."},
+	glucoseHighest:   {about: "your sugar", says: "Your sugar is very high. Please test for ketones and ask your doctor about your insulin: without ketones we keep it easy today."},
 	ketonesHigh:      {about: "ketones", unsure: "Until your ketones are tested we count them as too high, and leave exercise.", says: "No exercise today because of the ketones. Please speak to your diabetes team or your doctor today."},
 	ketonesLight:     {about: "ketones", says: "The ketones are low enough for light exercise, and no more than that today."},
 	noStrips:         {about: "ketones", says: "Please ask your diabetes team about ketone strips; today we go gently beside you."},
@@ -93,7 +93,7 @@ var againTexts = map[Code]string{
 var listTexts = map[Code]string{
 	askDiseases:   "Before we start we would like to hear about your heart, vessels, kidneys and sugar.",
 	askSymptoms:   "A few questions about breath, heartbeat and dizziness come first.",
-	askRedFlags:   "We still want to go through a few signs that are for a doctor.",
+	askRedFlags:   "We still want to go through a few warning signs.",
 	askConditions: "Please tell us about conditions, operations and medicines first.",
 	askNew:        "Please tell us first whether anything is new since last time.",
 }

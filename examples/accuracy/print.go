@@ -18,7 +18,7 @@ func (r report) print(w io.Writer) error {
 		b.WriteString("\n")
 	}
 	fmt.Fprintf(&b, "%d sets to failure by %d people. Estimate less measured, in percent of the measured 1RM:\n", r.Sets, r.People)
-	fmt.Fprintf(&b, "n sets, bias / root mean square error / mean absolute error. (x) reaches beyond the\nrepetitions that the equation may be relied on at.\n\n")
+	fmt.Fprintf(&b, "n sets, bias / root mean square error / mean absolute error. (x) reaches beyond the\nrepetitions that the equation may be relied on at; all takes in sets of more than 20.\n\n")
 	fmt.Fprintf(&b, "%-28s", "")
 	for _, band := range bands {
 		fmt.Fprintf(&b, "  %-20s", band.Name)
@@ -33,10 +33,10 @@ func (r report) print(w io.Writer) error {
 	}
 	r.printForward(&b)
 	if len(r.LeftOut) > 0 {
-		fmt.Fprintf(&b, "\nThe library's estimate for people whom the choice of equation and the widths know nothing\nof, at %v (chosen: %s; %d sets without an estimate):\n\n", r.Level, r.chosen(), r.LeftOutNone)
+		fmt.Fprintf(&b, "\nThe library's estimate for people whom the choice of equation and the widths know nothing\nof, at %v (chosen: %s; sets without an estimate: %d):\n\n", r.Level, r.chosen(), r.LeftOutNone)
 		printOwn(&b, r.LeftOut)
 	}
-	fmt.Fprintf(&b, "\nThe library's estimate without any option, at about 95 %% (%d sets without an estimate):\n\n", r.DefaultNone)
+	fmt.Fprintf(&b, "\nThe library's estimate without any option, at about 95 %% (sets without an estimate: %d):\n\n", r.DefaultNone)
 	printOwn(&b, r.Default)
 	_, err := io.WriteString(w, trimmed(b.String()))
 	return err

@@ -70,7 +70,7 @@ bootstrap; the draws are our choice), and none is given for fewer than %d people
 
 To cite: %s
   %s; the bound is known from: %s.
-To repeat: seed %d, counted sets: %s, %d rows not read or doubtful, sums SHA-256
+To repeat: seed %d, counted sets: %s, rows not read or doubtful: %d, sums SHA-256
   %x
 `, draws, fewestDraw, source.Citation, doi(source), r.BasisOf(guideline.FieldWeeklySets), j.seed, j.counting(), len(s.Rejects), digest.Sum(nil))
 	return nil

@@ -11,7 +11,7 @@ import (
 )
 
 const heading = "Weekly sets, volume load and estimates by log."
-const caution = "An estimate is the bare equation of Epley on load and repetitions, with no reserve added: a measure for a study, no dose."
+const caution = "An estimate is the bare equation of Epley on repetitions and load, of one weight where each hand holds one, with no reserve added: a measure for a study, no dose."
 
 // note says whose the log is.
 func (j *job) note() string {

@@ -54,10 +54,8 @@ func (d drawing) person() screening.Profile {
 		p.Sex = body.Male
 	}
 	years, burden := float64(age), d.burden()
-	p.Diseases = d.list(screening.Disease, p.Sex, years, burden)
-	p.Symptoms = d.list(screening.Symptom, p.Sex, years, burden)
-	p.RedFlags = d.list(screening.RedFlag, p.Sex, years, burden)
-	p.Conditions = d.list(screening.Condition, p.Sex, years, burden)
+	p.Diseases, p.Symptoms = d.list(screening.Disease, p.Sex, years, burden), d.list(screening.Symptom, p.Sex, years, burden)
+	p.RedFlags, p.Conditions = d.list(screening.RedFlag, p.Sex, years, burden), d.list(screening.Condition, p.Sex, years, burden)
 	d.unsure(&p)
 	p.Activity = &screening.Activity{Intensity: screening.Idle}
 	if d.chance(between(activeAt55, activeAt85, years)) {

@@ -158,12 +158,8 @@ func entry[K comparable](rows map[K]*row, key K) *row {
 }
 
 func (r *row) plus(s row) {
-	r.with += s.with
-	r.stopped += s.stopped
-	r.alone += s.alone
-	r.held += s.held
-	r.sent += s.sent
-	r.limited += s.limited
+	r.with, r.stopped, r.alone = r.with+s.with, r.stopped+s.stopped, r.alone+s.alone
+	r.held, r.sent, r.limited = r.held+s.held, r.sent+s.sent, r.limited+s.limited
 }
 
 // most joins findings of one kind in one person.

@@ -34,11 +34,13 @@ func run(args []string, stdout, stderr io.Writer) int {
 		return status
 	}
 	o.Wanted = *wanted
-	write := lookBack
-	if o.ahead {
-		write = ahead
+	switch {
+	case o.ahead && o.Reader != command.ForFile.Reader:
+		return flags.Refuse(stderr, "-simulate prints no paper: it goes without -for")
+	case o.ahead:
+		return command.Status(stderr, "review", ahead(o, stdout))
 	}
-	return command.Status(stderr, "review", write(o, stdout))
+	return command.Status(stderr, "review", lookBack(o, stdout))
 }
 
 // lookBack reviews the log of one person.

@@ -15,6 +15,7 @@ import (
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/testdata/programtest"
+	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
 
@@ -308,5 +309,32 @@ func TestSimulate(t *testing.T) {
 		if status != 1 || !strings.Contains(errs, change.want) {
 			t.Errorf("%s: status %d, %s", change.to, status, errs)
 		}
+	}
+}
+
+// The file says whose answer is waited for, which days are not counted and why, and that a
+// check of the day comes before the visit only where one is needed.
+func TestFileSaysWhose(t *testing.T) {
+	r := reviewed(t, demo.HomeReview())
+	file := func() string {
+		var out bytes.Buffer
+		if err := reviewpaper.For(command.ForFile, &out, r); err != nil {
+			t.Fatal(err)
+		}
+		return flat(out.String())
+	}
+	if got := file(); strings.Contains(got, "not counted:") || !strings.Contains(got, "; checked on ") {
+		t.Error(got)
+	}
+	r.Attended.Away, r.Screening.Today = r.Attended.Done[:1], 0
+	if got := file(); !strings.Contains(got, "- not counted: 1 day away as told, ill or stopped") || !strings.Contains(got, "the day's check was not made here. ") {
+		t.Error(got)
+	}
+	r.Screening.EachDay = []screening.Code{"glucose"}
+	p := r.Profile
+	p.Symptoms.Unsure = []screening.Code{"orthopnoea_or_pnd"}
+	r.Screening.Findings = units.Must(screening.Assess(p)).Findings
+	if got := file(); !strings.Contains(got, "was not made here and comes before the visit. ") || !strings.Contains(got, "- the person, with an answer (ask first): ") || strings.Contains(got, "the doctor (ask first)") {
+		t.Error(got)
 	}
 }

@@ -134,7 +134,11 @@ func (a Amount) arg(name string) evidence.Arg {
 	if a.IsZero() {
 		return evidence.Text(name, "")
 	}
-	return evidence.Quantity(name, a.Number(), a.unit.String())
+	unit := a.unit.String()
+	if n := max(a.millionths, -a.millionths); n == perUnit && (a.unit == Reps || a.unit == Points) {
+		unit = strings.TrimSuffix(unit, "s") // which is said in words
+	}
+	return evidence.Quantity(name, a.Number(), unit)
 }
 
 // MarshalText writes what String prints.

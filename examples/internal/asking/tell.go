@@ -33,7 +33,7 @@ func TellClient(w io.Writer, o screening.Outcome) {
 			reasons = append(reasons, f.Reason)
 		}
 	}
-	for _, text := range page.ClientTexts(words, reasons) {
+	for _, text := range page.Texts(words.Client, reasons) {
 		page.Wrap(w, "- ", text)
 	}
 	page.Wrap(w, "- ", "For now: "+meanwhile[o.Meanwhile])

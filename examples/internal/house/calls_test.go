@@ -66,6 +66,7 @@ var calls = []wrongCall{
 	{"review", "-html -json", 2, "review: -html goes with -for and a paper other than that for the file"},
 	{"review", "-json -for doctor", 2, "review: -json and -for do not go together: -json writes everything, -for the paper of one reader"},
 	{"review", "-simulate -case none.json", 1, "review: the case cannot be used:"},
+	{"review", "-simulate -for client", 2, "review: -simulate prints no paper: it goes without -for"},
 	{"screencases", "a b", 2, `screencases: "b" is one argument too many: it takes [FILE]`},
 	{"screencases", "none.csv", 2, "screencases: open none.csv: no such file or directory"},
 	{"week", "-case none.json", 1, "week: the case cannot be used:"},

@@ -68,7 +68,7 @@ func TestQuestionsFit(t *testing.T) {
 			p.Conditions = screening.AskedFor("total_hip_replacement")
 			p.Events = []screening.Event{{Code: "total_hip_replacement", Day: day - 60, Side: body.Right}}
 		}, "still to be left after the operation"},
-		{"what has no question of its own", func(p *screening.Profile) { p.Conditions = screening.AskedFor("aortic_or_cerebral_aneurysm") }, "Is there any reason against resistance training"},
+		{"what has no question of its own", func(p *screening.Profile) { p.Conditions = screening.AskedFor("uncontrolled_systemic_disease") }, "Is there any reason against resistance training"},
 		{"a kidney, of which an agreement alone is asked", func(p *screening.Profile) {
 			p.Diseases, p.Activity.Intensity = screening.AskedFor("renal"), screening.Idle
 		}, "Training waits for your agreement about"},

@@ -2,6 +2,7 @@ package letter
 
 import (
 	"slices"
+	"strings"
 
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/screening"
@@ -13,6 +14,7 @@ type topic struct {
 	told  bool   // asked even where training does not wait for the answer
 	to    Reader // who can say it best; the doctor is asked everything
 	about []screening.Code
+	help  string // what a client who is held by it reads on calling for help
 }
 
 // OfSpine asks about a spine that may have broken.
@@ -21,27 +23,35 @@ const OfSpine = "Does the back need an image to rule out a fracture of the spine
 const (
 	seeToday = "Would you please see this person, or direct them to be seen, today?"
 	takeOver = "Emergency services were called for, or are to be: would you please take over what follows?"
+	ofCause  = "Do these signs need an examination or tests for a serious cause, and may weights be lifted before that?"
 	general  = "Is there any reason against resistance training that builds up step by step from light loads, and are there limits that I should keep to (load, effort, positions)?"
+)
+
+// What a client reads on calling for help: first aid that everybody is taught, in our own words, and the signs that screening sends to help at once.
+var (
+	call      = "Call the emergency services at once (112 in Europe, elsewhere the number for emergencies there), wherever you are, if "
+	heartHelp = call + "chest, arm, neck or jaw hurts or feels tight and it does not pass as you sit still, if you pass out, or if you cannot get your breath at rest. Do not wait for a visit or an answer."
+	backHelp  = call + "one of these begins: " + strings.Join([]string{screening.Option("saddle_numbness"), screening.Option("new_bladder_or_bowel_dysfunction"), screening.Option("severe_or_growing_leg_deficit")}, "; ") + "."
 )
 
 // topics are what a physiotherapist commonly asks about a finding, from memory;
 // whatever stands in none of them is asked about by the general question.
 var topics = []topic{
-	{asks: OfSpine, about: []screening.Code{
+	{asks: OfSpine, help: backHelp, about: []screening.Code{
 		"sudden_back_pain_or_height_loss", "fracture_after_minor_trauma_with_osteoporosis", "sudden_back_pain_after_major_injury",
 		"severe_midline_back_pain", "spinal_deformity", "pain_spinal_fracture"}},
-	{asks: "Do these signs need an examination or tests for a serious cause, and may weights be lifted before that?", about: []screening.Code{
-		together, "flags-chronic-past", "flags-chronic-followed", "cancer_history_with_new_unremitting_back_pain", "fever_with_severe_back_pain", "unexplained_weight_loss",
-		"unremitting_night_pain", "back_pain_not_better_at_a_month", "pain_in_many_places", "recent_infection_or_injected_drugs", "fever_or_shivering"}},
-	{asks: "With these signs of the heart, may training begin or go on, and with which limits of effort, pulse and pressure?", about: []screening.Code{
+	{asks: ofCause, help: backHelp, about: []screening.Code{together, "flags-chronic-past", "flags-chronic-followed",
+		"cancer_history_with_new_unremitting_back_pain", "fever_with_severe_back_pain", "unremitting_night_pain", "back_pain_not_better_at_a_month"}},
+	{asks: ofCause, about: []screening.Code{"unexplained_weight_loss", "pain_in_many_places", "recent_infection_or_injected_drugs", "fever_or_shivering"}},
+	{help: heartHelp, asks: "With these signs of the heart, may training begin or go on, and with which limits of effort, pulse and pressure?", about: []screening.Code{
 		"ischaemic_chest_neck_jaw_arm_pain", "palpitations_or_tachycardia", "known_heart_murmur", "dyspnoea_rest_or_mild_exertion",
 		"orthopnoea_or_pnd", "unusual_fatigue_or_dyspnoea_usual_activity", "ankle_oedema", "cardiac", "unstable_chd", "exertional_angina",
 		"major_chd_risk_factors", "uncontrolled_arrhythmia", "new_atrial_fibrillation", "pacemaker", "icd",
 		"severe_valve_disease", "severe_symptomatic_aortic_stenosis", "low_functional_capacity", "mi_within_3_weeks", "heart_attack", "hr_gt_100", "capacity_lt_4_mets",
-		"unstable_or_uncontrolled", "pain_chest", "training_provokes_angina_hypotension_or_arrhythmia"}},
-	{asks: "After a stroke or heart attack, or with diseased vessels of the brain, may training begin or go on, and with which limits of effort, pulse and pressure?", about: []screening.Code{
+		"unstable_or_uncontrolled", "pain_chest", "acute_myocarditis", "acute_endocarditis", "acute_pericarditis", "left_main_disease_untreated", "training_provokes_angina_hypotension_or_arrhythmia"}},
+	{help: heartHelp, asks: "After a stroke or heart attack, or with diseased vessels of the brain, may training begin or go on, and with which limits of effort, pulse and pressure?", about: []screening.Code{
 		"after_mi_or_stroke", "stroke", "cerebrovascular"}},
-	{asks: "Is the heart failure stable, or does its treatment need a change before training goes on?", about: []screening.Code{
+	{help: heartHelp, asks: "Is the heart failure stable, or does its treatment need a change before training goes on?", about: []screening.Code{
 		"heart_failure", "decompensated_hf", "heart_failure_nyha_iv", "hf_weight_gain", "hf_worsening", "hf_supine_hr", "unstable_or_acute_hf"}},
 	{asks: "What lies behind the dizziness, do medicines have a part in it, and may this person train, sitting or standing?", about: []screening.Code{
 		"dizziness_or_syncope", "symptomatic_low_pressure", "autonomic_neuropathy_postural_hypotension", "vertigo", "orthostatic_hypotension", "dizziness_on_standing", "dizziness_spinning", "spinning_with_new_signs"}},
@@ -61,7 +71,7 @@ var topics = []topic{
 	{asks: "Is a clot to be ruled out?", about: []screening.Code{"clot_signs", "acute_dvt", "acute_pulmonary_embolism"}},
 	{asks: "What is wrong with the joint or tendon, and what may it bear meanwhile?", about: []screening.Code{
 		"hot_swollen_joint", "pain_hot_joint", "acute_joint_inflammation", "unstable_or_injured_joint", "tendon_pop", "new_groin_pain_or_instability", "pain_made_worse_by_training"}},
-	{asks: "What lies behind the pain that spreads, and which movements and loads does it allow?", about: []screening.Code{"pain_spreading"}},
+	{help: backHelp, asks: "What lies behind the pain that spreads, and which movements and loads does it allow?", about: []screening.Code{"pain_spreading"}},
 	{asks: "Above which oxygen saturation should this person stay, and may training begin?", about: []screening.Code{
 		"lung_disease", "oxygen_therapy", "copd_uncontrolled", "oxygen_saturation", "spo2_lt_89"}},
 	{asks: "What do the eyes allow of effort, straining and a low head?", about: []screening.Code{
@@ -70,6 +80,20 @@ var topics = []topic{
 		"pelvic_heaviness", "hernia_symptomatic_or_large", "haemorrhoids_symptomatic_or_large"}},
 	{asks: "What may the bones bear, and what do the counts of the blood allow?", about: []screening.Code{
 		"bone_metastases", "pain_bone_metastasis", "platelets_lt_50", "haemoglobin_lt_100", "chemotherapy", "blood_disease", "blood_counts"}},
+}
+
+// HelpAtOnce says when to call for help, to whom a sign of the heart or of the back holds; in an emergency all else says so.
+func HelpAtOnce(o screening.Outcome) (lines []string) {
+	for _, f := range o.Findings {
+		help := about(f.Code).help
+		if term, _ := screening.LookUp(f.Code); term.Kind == screening.Symptom {
+			help = heartHelp
+		}
+		if f.Exit.Who != 0 && o.Route < screening.Emergency && help != "" && !slices.Contains(lines, help) {
+			lines = append(lines, help)
+		}
+	}
+	return lines
 }
 
 // Questions are those that follow from what was found, each once, and then the

@@ -48,11 +48,6 @@ func (p *Paper) Para(text string) {
 	p.Say("", text)
 }
 
-// ClientTexts returns what the reasons say to the client, each sentence once.
-func ClientTexts(words evidence.Lexicon, reasons []evidence.Reason) []string {
-	return Texts(words.Client, reasons)
-}
-
 // Texts returns what reasons say, each sentence once, with its days as [Day] says them.
 func Texts(say func(evidence.Reason) string, reasons []evidence.Reason) []string {
 	var texts []string
@@ -66,7 +61,7 @@ func Texts(say func(evidence.Reason) string, reasons []evidence.Reason) []string
 
 // Clients prints what the reasons say to the client, each sentence once.
 func (p *Paper) Clients(mark string, reasons []evidence.Reason) {
-	p.Each(mark, ClientTexts(p.words, reasons))
+	p.Each(mark, Texts(p.words.Client, reasons))
 }
 
 // Each prints texts, each behind the mark.

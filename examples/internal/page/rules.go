@@ -10,51 +10,34 @@ import (
 
 // branches are those of the preparticipation rule.
 var branches = map[screening.Branch]string{
-	screening.N1: "not regularly active, no known disease, no symptoms",
-	screening.N2: "not regularly active, known disease, no symptoms",
-	screening.N3: "not regularly active, symptoms",
-	screening.A1: "regularly active, no known disease, no symptoms",
-	screening.A2: "regularly active, known disease, no symptoms",
-	screening.A3: "regularly active, symptoms",
+	screening.N1: "not regularly active, no known disease, no symptoms", screening.A1: "regularly active, no known disease, no symptoms",
+	screening.N2: "not regularly active, known disease, no symptoms", screening.A2: "regularly active, known disease, no symptoms",
+	screening.N3: "not regularly active, symptoms", screening.A3: "regularly active, symptoms",
 }
 
 var needs = map[screening.Need]string{
-	screening.NotNeeded:      "no clearance asked for",
-	screening.BeforeVigorous: "clearance before vigorous exercise",
-	screening.BeforeAny:      "clearance before any exercise",
-	screening.StopFirst:      "stop, then clearance",
+	screening.NotNeeded: "no clearance asked for", screening.BeforeVigorous: "clearance before vigorous exercise",
+	screening.BeforeAny: "clearance before any exercise", screening.StopFirst: "stop, then clearance",
 }
 
 var levels = map[screening.ContraindicationLevel]string{
-	screening.NoContraindication: "none in what was answered",
-	screening.Relative:           "relative",
-	screening.Absolute:           "absolute",
+	screening.NoContraindication: "none in what was answered", screening.Relative: "relative", screening.Absolute: "absolute",
 }
 
 var referrals = map[screening.Referral]string{
-	screening.NoReferral:        "none in what was answered",
-	screening.UrgentReferral:    "urgent referral",
-	screening.EmergencyReferral: "emergency",
+	screening.NoReferral: "none in what was answered", screening.UrgentReferral: "urgent referral", screening.EmergencyReferral: "emergency",
 }
 
 var plans = map[screening.DayPlan]string{
-	screening.AsPlanned:   "nothing by themselves",
-	screening.Lighter:     "a lighter session",
-	screening.SettleFirst: "measure or ask again first",
-	screening.NotToday:    "no session today",
-	screening.HelpNow:     "emergency services",
+	screening.AsPlanned: "nothing by themselves", screening.Lighter: "a lighter session", screening.SettleFirst: "measure or ask again first",
+	screening.NotToday: "no session today", screening.HelpNow: "emergency services",
 }
 
 // RuleLines says in words what each published rule answers by itself. That of
 // the day is left out where nobody checked the day.
 func RuleLines(r screening.Rules, p screening.Profile, checked bool) []string {
 	const unsaid = "could not say, from what was answered"
-	word := func(text string) string {
-		if text == "" {
-			return unsaid
-		}
-		return text
-	}
+	word := func(text string) string { return cmp.Or(text, unsaid) }
 	prep := unsaid
 	if a := r.Preparticipation; a.Branch != 0 {
 		prep = branches[a.Branch] + ": " + word(needs[a.Clearance])

@@ -92,7 +92,7 @@ func favours(f screening.Favour) string {
 }
 
 // ToClient returns what a client reads of an outcome: what was found and what is
-// to be asked, in an emergency nothing but that.
+// to be asked, in an emergency nothing but that. Of what was agreed to no day is asked: it changes nothing.
 func ToClient(o screening.Outcome) []evidence.Reason {
 	var list []evidence.Reason
 	for _, f := range o.Findings {
@@ -106,7 +106,9 @@ func ToClient(o screening.Outcome) []evidence.Reason {
 	}
 	if o.Route < screening.Emergency {
 		for _, q := range o.Missing {
-			list = append(list, q.Reason)
+			if !slices.ContainsFunc(o.Findings, func(f screening.Finding) bool { return f.Variant == screening.Agreed && q.Code == f.Code+"_day" }) {
+				list = append(list, q.Reason)
+			}
 		}
 	}
 	return list
@@ -126,6 +128,9 @@ func LimitLines(l screening.Limits) []string {
 	add(l.MaxFraction > 0, "load at most %s of 1RM", l.MaxFraction)
 	add(l.MinReserve > 0, "at least %v repetitions in reserve", l.MinReserve)
 	add(l.MaxIntensity != 0, "effort at most %s", l.MaxIntensity)
+	add(l.Lighten.AtMostLast, "no load above the last completed one")
+	add(l.Lighten.FewerSets > 0, "%s fewer, down to one", Counted(l.Lighten.FewerSets, "set"))
+	add(l.Lighten.MoreReserve > 0, "%v more repetitions in reserve than planned", l.Lighten.MoreReserve)
 	add(l.NoBreathHolding, "no breath-holding")
 	add(l.EffortNotPulse, "rate effort instead of taking the pulse")
 	add(l.TechniqueFirst, "load rises only while technique and posture hold")

@@ -40,13 +40,18 @@ func results(done []choice.Tested) (list []string) {
 		if t.Last == nil {
 			continue
 		}
-		text := t.Test.String() + t.Trial.String()
-		if t.Side == body.Left || t.Side == body.Right {
-			text += ", " + t.Side.String()
-		}
-		list = append(list, text+": "+Went(*t.Last)+", on "+page.Day(t.Last.Day))
+		list = append(list, nameOf(t)+": "+Went(*t.Last)+", on "+page.Day(t.Last.Day))
 	}
 	return list
+}
+
+// nameOf names a test or trial, with its side.
+func nameOf(t choice.Tested) string {
+	name := t.Test.String() + t.Trial.String()
+	if t.Side == body.Left || t.Side == body.Right {
+		name += ", " + t.Side.String()
+	}
+	return name
 }
 
 // Went says how a test or trial went, with what has to be alike next time.
@@ -95,11 +100,7 @@ func functionChanges(done []choice.Tested) []tested {
 		if t.Change == nil {
 			continue
 		}
-		name := t.Test.String() + t.Trial.String()
-		if t.Side == body.Left || t.Side == body.Right {
-			name += ", " + t.Side.String()
-		}
-		list = append(list, tested{name, scored(t.First.Result), scored(t.Last.Result), *t.Change, t.Last.How.Order(t.First.How)})
+		list = append(list, tested{nameOf(t), scored(t.First.Result), scored(t.Last.Result), *t.Change, t.Last.How.Order(t.First.How)})
 	}
 	return list
 }

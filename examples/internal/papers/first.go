@@ -63,9 +63,9 @@ func firstVisit(s *sheet, r record.Plan) {
 	s.goodToKnow(r.Week.Reasons, r.Week.Sessions[0].Items, r.Week.Review, OfPlan(r).day)
 }
 
-// limits are what others have asked for and, where there are exercises, what is left out and minded.
+// limits are when to call for help, what others have asked for and, where there are exercises, what is left out and minded.
 func limits(o screening.Outcome, p screening.Profile, dosed bool) []string {
-	lines := page.Given(o, p)
+	lines := append(letter.HelpAtOnce(o), page.Given(o, p)...)
 	if !dosed {
 		return lines
 	}

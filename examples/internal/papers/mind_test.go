@@ -106,3 +106,39 @@ func TestOfTheDay(t *testing.T) {
 		}
 	}
 }
+
+// Whom a sign of the heart or of the back holds reads on the first page when to call for
+// help; where the emergency services are called at once, or nothing of it holds, nothing does.
+func TestCallsForHelp(t *testing.T) {
+	const heart, back = "if chest, arm, neck or jaw hurts", "numbness where a saddle would touch you; bladder or bowel"
+	for _, tt := range []struct {
+		change      func(*screening.Profile)
+		heart, back bool
+	}{
+		{func(*screening.Profile) {}, false, false},
+		{func(p *screening.Profile) { p.Symptoms = screening.AskedFor("dizziness_or_syncope") }, true, false},
+		{func(p *screening.Profile) { p.Symptoms.Unsure = []screening.Code{"orthopnoea_or_pnd"} }, true, false},
+		{func(p *screening.Profile) { p.Conditions = screening.AskedFor("acute_myocarditis") }, true, false},
+		{func(p *screening.Profile) { p.RedFlags = screening.AskedFor("severe_midline_back_pain") }, false, true},
+		{func(p *screening.Profile) { p.RedFlags = screening.AskedFor("unexplained_weight_loss") }, false, false},
+		{func(p *screening.Profile) { // agreed to, and held by nothing
+			p.Conditions = screening.AskedFor("exertional_angina")
+			p.Clearances = []screening.Clearance{{Who: "Dr B", Day: p.Day - 7, Scope: []screening.Code{"exertional_angina", "cardiac"}}}
+		}, false, false},
+		{func(p *screening.Profile) {
+			p.Symptoms, p.RedFlags = screening.AskedFor("ankle_oedema"), screening.AskedFor("saddle_numbness")
+		}, false, false},
+	} {
+		r := programtest.Decoded(t, demo.VillageHall())
+		tt.change(&r.Profile)
+		page := of(t, r, r.LastDay())["handout"]
+		if strings.Contains(page, heart) != tt.heart || strings.Contains(page, back) != tt.back {
+			t.Errorf("heart %v, back %v, in\n%s", tt.heart, tt.back, page)
+		}
+	}
+	r := programtest.Decoded(t, demo.HomeReview())
+	r.Checks[0].Pain = &screening.Pain{Kind: screening.SpreadingPain, Site: body.Hip} // told at the day's check
+	if page := of(t, r, r.Review)["handout"]; !strings.Contains(page, back) || strings.Contains(page, heart) {
+		t.Errorf("pain that spreads:\n%s", page)
+	}
+}

@@ -2,6 +2,7 @@ package papers
 
 import (
 	"slices"
+	"strings"
 
 	"example.org/posology/dose"
 	"example.org/posology/examples/internal/document"
@@ -60,25 +61,19 @@ func (v Visit) All() ([]Paper, error) {
 	if v.takesInsulin() {
 		list = append(list, Paper{"glucose", v.glucose()})
 	}
-	for _, to := range letters {
+	for to := letter.Doctor; to <= letter.FallsService; to++ {
 		l := v.letter
-		if l.To = to.reader; !l.Due() {
+		if l.To = to; !l.Due() {
 			continue
 		}
 		written, err := l.Document()
 		if err != nil {
 			return nil, err
 		}
-		list = append(list, Paper{to.name, written})
+		list = append(list, Paper{strings.ReplaceAll(to.String(), " ", "-"), written})
 	}
 	return list, nil
 }
-
-// letters are whom letters are for, and the names of their files.
-var letters = []struct {
-	name   string
-	reader letter.Reader
-}{{"doctor", letter.Doctor}, {"surgeon", letter.Surgeon}, {"falls-service", letter.FallsService}}
 
 // Handout returns what the client does until the next visit.
 func (v Visit) Handout() (document.Document, error) {

@@ -39,7 +39,7 @@ func newSheet(day units.Day, note string, of screening.Profile) (*sheet, error) 
 }
 
 // texts returns what the reasons say to the client, each sentence once.
-func (s *sheet) texts(reasons []evidence.Reason) []string { return page.ClientTexts(s.words, reasons) }
+func (s *sheet) texts(reasons []evidence.Reason) []string { return page.Texts(s.words.Client, reasons) }
 
 // exercises adds what is done at a visit: what goes for all or several first, then each,
 // without what was said above.

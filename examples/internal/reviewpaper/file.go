@@ -1,6 +1,7 @@
 package reviewpaper
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 	"slices"
@@ -82,11 +83,14 @@ func summary(p *page.Paper, r record.Review) page.Summary {
 }
 
 func screened(r record.Review) string {
-	text := fmt.Sprintf("Assessed on %s; ", page.Day(r.Screening.Day))
-	if r.Screening.Today.IsZero() {
-		return text + "the day's check was not made here and comes before the visit."
+	text := "the day's check was not made here"
+	switch {
+	case !r.Screening.Today.IsZero():
+		text = "checked on " + page.Day(r.Screening.Today)
+	case len(r.Screening.EachDay) > 0:
+		text += " and comes before the visit"
 	}
-	return text + fmt.Sprintf("checked on %s.", page.Day(r.Screening.Today))
+	return fmt.Sprintf("Assessed on %s; %s.", page.Day(r.Screening.Day), text)
 }
 
 func recordOverview(p *page.Paper, r record.Review) {
@@ -126,10 +130,7 @@ func overview(item record.Decided) string {
 	if len(item.Log) == 0 {
 		return text + ": never done yet"
 	}
-	if what := changed(last(item).Plan, *d.Next); len(what) > 0 {
-		return text + ": " + strings.Join(what, ", ")
-	}
-	return text + ": as it was"
+	return text + ": " + cmp.Or(strings.Join(changed(last(item).Plan, *d.Next), ", "), "as it was")
 }
 
 // changed says what differs from the dose of the last visit.
@@ -164,11 +165,7 @@ func recordLookedAt(p *page.Paper, r record.Review) {
 	say("before anything else ("+names+")", why)
 	for _, f := range r.Screening.Findings {
 		if f.Route >= screening.Tell {
-			who := fmt.Sprintf("the doctor (%s)", f.Route)
-			if f.Route == screening.PhysioLooks {
-				who = f.Route.String()
-			}
-			say(who, []evidence.Reason{f.Reason})
+			say(fmt.Sprintf("%s (%s)", cmp.Or(f.Exit.String(), "the doctor"), f.Route), []evidence.Reason{f.Reason})
 		}
 	}
 	for _, item := range slices.Concat(r.Left, r.Items) {
@@ -188,6 +185,9 @@ func recordAttended(p *page.Paper, a record.AttendanceReport) {
 	p.Clinicians("- ", a.Answer.Reasons)
 	for _, d := range a.Missed {
 		p.Line("- missed: %s", page.Day(d))
+	}
+	if n := len(a.Away); n > 0 {
+		p.Line("- not counted: %s away as told, ill or stopped", page.Counted(n, "day"))
 	}
 	for _, s := range a.Short {
 		what := fmt.Sprintf("%s, %s:", page.Day(s.Day), s.Name)

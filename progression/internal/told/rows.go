@@ -25,7 +25,7 @@ var kept = []say.Row{
 	say.That("progression.eased", say.Rests{Gates}, "", "The gates on the last visit ask for less: no more load, a set fewer if there is one to spare, two more in reserve; where none is counted and no set is to spare, a lighter weight."),
 	say.That("progression.above-limit", say.Rests{Limit}, "", "The last load, {load} each, lies above the most allowed now, {most}: the heaviest below it."),
 	say.That("progression.few-for-limit", say.Rests{Limit}, "", "The last dose had fewer repetitions than screening asks for in a set: as many with a lighter weight, or an easier variant."),
-	say.That("progression.recurring", say.Rests{Variant}, "Since it has hurt more than once we change the exercise, and look at it together.", "It spoke for less at one of the three visits before too: recurring, to be looked at."),
+	say.That("progression.recurring", say.Rests{Variant}, "Since it has hurt more than once we look at it together.", "It spoke for less at one of the three visits before too: recurring, to be looked at."),
 	say.That("progression.too-much", say.Rests{TooMuch}, "This was too much for now.", "A set could not be done often enough even to failure: lighter, or an easier variant."),
 	say.That("progression.too-few", say.Rests{Fit, Variant}, "This weight is too much for now.", "The lightest weight leaves fewer repetitions in the reserve asked for than a set is worth: an easier variant."),
 	say.That("progression.fewer-reps", say.Rests{Fit}, "Not more in a set than stands here, so that some are left.", "Repetitions: {count}, so that the reserve asked for remains: {reserve}."),
