@@ -27,9 +27,12 @@ type Course struct {
 	// Request is what the dose of the day depends on, as for [dose.Prescribe]:
 	// the outcome of the day's screening, the exercise, the kit. Its day may be
 	// left out: it is that of the course.
-	Request dose.Request  `json:"request"`
-	Log     []visit.Visit `json:"log"` // of this exercise, the oldest first; each with its day
-	Day     units.Day     `json:"day"` // of the visit that is decided on
+	Request dose.Request `json:"request"`
+	// Usual is the outcome of the assessment alone, where that of Request is tightened by the day's check
+	// ([screening.Today]): what the check changes is then that day's alone ([Decision.After]).
+	Usual *screening.Outcome `json:"usual,omitempty"`
+	Log   []visit.Visit      `json:"log"` // of this exercise, the oldest first; each with its day
+	Day   units.Day          `json:"day"` // of the visit that is decided on
 	// Absence says whether days missed since the last visit at which a set was done
 	// had a medical cause. It is needed once more than a week has passed since then,
 	// even if the person came. Whether a slight illness that is over is one is for
@@ -144,6 +147,9 @@ func (c *Course) check(from int) error {
 	}
 	if d := c.Request.Day; !d.IsZero() && d != c.Day {
 		bad.Add("/request/day", field.Bad(d, c.Day.String()+", the day of the course", field.ErrConflict))
+	}
+	if u := c.Usual; u != nil && (u.Day != c.Request.Screening.Day || u.Today != 0) {
+		bad.Add("/usual", field.Bad(u.Day, "the outcome of the assessment of "+c.Request.Screening.Day.String()+", without a day's check", field.ErrConflict))
 	}
 	bad.Add("/policy", c.Policy.Validate())
 	if c.Day.Check() == nil {

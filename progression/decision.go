@@ -19,7 +19,7 @@ type Action uint8
 const (
 	_             Action = iota // not given
 	Progress                    // "progress": one thing is made harder
-	HoldDose                    // "hold": the dose stays, but for repetitions or sets that a reason takes; without one, until something is settled or the assessment made again
+	HoldDose                    // "hold": the dose stays, but for repetitions or sets that a reason takes; without one, until something is settled or the assessment made again, or for the day alone
 	EaseOff                     // "ease": the dose is made easier
 	ChangeVariant               // "change variant": another variant of the exercise takes its place
 	StopExercise                // "stop the exercise": left out; nothing is put in its place here
@@ -81,6 +81,9 @@ type Decision struct {
 	// ChangeVariant it is the first dose of Instead.
 	Next    *dose.Prescription `json:"next,omitempty"`
 	Instead exercise.ID        `json:"instead,omitzero"`
+	// After says that this is so on the day alone, since its check asks for less ([Course.Usual]): the dose
+	// that the course goes on from. Whoever keeps the course says so of the visit ([visit.Visit.After]).
+	After *dose.Prescription `json:"after,omitempty"`
 	// Rise is the step in load that MoreLoad takes.
 	Rise *Jump `json:"step,omitempty"`
 	// Jump is the step from the load of Next to the next weight of the kit, with

@@ -55,6 +55,7 @@
 //	nothing-done   no set was done, or every one is doubtful → the dose stays (gates)
 //	ask-first      somebody is to be asked before more than light and supervised work → the dose stays (ask-first)
 //	plan-expired   the plan has expired → the dose stays (plan-expired)
+//	day-over       the last plan was its day's alone → the dose stays (of-day)
 //	sets-first     a set is to come that the plan builds up to → sets (sets-first)
 //	maintain       maintenance, and the next weight was not done before → the dose stays (keep-up)
 //	found-easy     a heavier weight was found, and is still clearly easy → finding the load (find-on, try)
@@ -80,6 +81,12 @@
 //	harder-variant there is a harder variant that can be dosed → harder variant (variant)
 //	kit-ends       the kit has nothing heavier → the dose stays (variant, kit-ends)
 //	too-far        none of these → the dose stays (variant, kit-ends, try)
+//
+// # Limits of a day
+//
+// What the day's check alone makes of an exercise, lighter, replaced or left out, is that day's
+// ([Course.Usual], [Decision.After]). The next decision goes on from the plan before it, in which nothing
+// is harder, unless the day went badly; at a third such visit running the change stays.
 //
 // # Monotone safety
 //

@@ -32,6 +32,7 @@ var harder = [...]row{
 	{"nothing-done", "no set was done, or every one is doubtful", NoChange, codes("progression.nothing-done"), (*now).nothingDone, stays("progression.nothing-done")},
 	{"ask-first", "somebody is to be asked before more than light and supervised work", NoChange, codes("progression.ask-first"), (*now).asksFirst, stays("progression.ask-first")},
 	{"plan-expired", "the plan has expired", NoChange, codes("progression.plan-expired"), (*now).expired, stays()},
+	{"day-over", "the last plan was its day's alone", NoChange, codes("progression.goes-on"), func(n *now) bool { return n.dayOver > 0 }, stays()},
 	{"sets-first", "a set is to come that the plan builds up to", MoreSets, codes("progression.one-more-set"), (*now).mayAddSet, (*now).addSet},
 	{"maintain", "maintenance, and the next weight was not done before", NoChange, codes("progression.maintain"), (*now).maintains, stays("progression.maintain")},
 	{"found-easy", "a heavier weight was found, and is still clearly easy", FindLoad, codes("progression.find-on"), (*now).foundEasy, (*now).findOn},
@@ -112,7 +113,9 @@ func removable() []string {
 	return names
 }
 
-func (n *now) nothingDone() bool { return len(n.seen.Visit.Sets) == 0 || n.clean.Open == 1 }
+func (n *now) nothingDone() bool {
+	return n.dayOver == 0 && len(n.seen.Visit.Sets) == 0 || n.clean.Open == 1
+}
 
 func (n *now) asksFirst() bool { return n.c.Request.Screening.Meanwhile > screening.WithinLimits }
 

@@ -29,6 +29,7 @@ type now struct {
 	out   dose.Prescription // the frame's outline
 	most  units.Mass        // per implement, by every limit
 
+	dayOver   units.Day        // of the last visit, where what was asked at it was that day's alone
 	clean     history.Cleaned  // what is queried
 	strength  strength.Ability // what is known, for loads
 	forCounts strength.Ability // likewise, for counts

@@ -33,7 +33,17 @@ import (
 //
 // The errors are those of [Course.Validate] and [dose.NewFrame], and a
 // [field.ErrMissing] at /absence where the last set lies more than a week back.
-func Next(c Course) (Decision, error) { return decide(&c, nothingWaits, nil) }
+func Next(c Course) (Decision, error) {
+	list, err := ofDay([]Course{c}, func(list []Course) ([]Decision, error) {
+		c := list[0]
+		d, err := decide(&c, nothingWaits, nil)
+		return []Decision{d}, err
+	})
+	if err != nil {
+		return Decision{}, err
+	}
+	return list[0], nil
+}
 
 // A waiting is what of an exercise waits for others of the same visit.
 type waiting uint8
@@ -84,8 +94,12 @@ func see(c *Course, waits waiting, taken map[exercise.ID]exercise.ID) (n *now, d
 	c.Request.Kit = c.Request.Kit.Once(c.Request.Kit)
 	if t, err := c.Request.Kit.Compile(c.Request.Exercise.Hold); err == nil { // else the frame says what is wrong
 		n.clean = h.Clean(t, from)
-		c.Log, n.h.Log = n.clean.Log, n.clean.Log
+		n.h.Log = n.clean.Log
 		n.strength, n.forCounts = n.h.Strength()
+		if n.dayOver = n.h.PassOver(&n.clean, n.dayIsLighter()); n.dayOver > 0 {
+			d.because(because("progression.goes-on").With(evidence.Day("day", n.dayOver)))
+		}
+		c.Log = n.h.Log
 	}
 	if !c.Request.Exercise.MovesBody {
 		c.Request.Ability = n.strength
@@ -165,12 +179,12 @@ func (n *now) ease(d Decision, asks ask) (Decision, error) {
 // say asks the frame for a step and looks at the weight after it.
 func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, error) {
 	was := &n.last().Plan
-	hurt := len(n.last().HurtElsewhere) > 0 // so that nothing before a trial is gone back to either
-	if hurt && s.Load >= was.Load.Each() {
+	held := len(n.last().HurtElsewhere) > 0 || n.dayOver > 0 // so that nothing before a trial is gone back to either
+	if held && s.Load >= was.Load.Each() {
 		s.Load, s.Sets, s.Count = was.Load.Each(), min(s.Sets, was.Sets), min(s.Count, was.Count)
 	}
-	held, _ := n.counted(s.Load)
-	s.Held = min(s.Count, held)
+	counted, _ := n.counted(s.Load)
+	s.Held = min(s.Count, counted)
 	p, err := n.f.Continue(s)
 	if barred, ok := errors.AsType[*dose.ConstraintError](err); ok {
 		d.Reasons = told.Refused(d.Reasons)
@@ -179,7 +193,7 @@ func (n *now) say(d Decision, a Action, change Change, s dose.Step) (Decision, e
 	if err != nil {
 		return Decision{}, err
 	}
-	if (hurt || a == EaseOff && n.seen.Gates.Advice >= rule.Ease) && p.Reserve.Least < was.Reserve.Least {
+	if (held || a == EaseOff && n.seen.Gates.Advice >= rule.Ease) && p.Reserve.Least < was.Reserve.Least {
 		p.Reserve = was.Reserve
 	}
 	asMuch := p.Load.Each() >= was.Load.Each() && p.Sets >= was.Sets && p.Count >= was.Count && p.Reserve.Least <= was.Reserve.Least

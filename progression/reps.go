@@ -117,6 +117,9 @@ func (n *now) atLeast(few int) int {
 // two calm visits one more may come, up to what every set told. Days missed take theirs. 0: none.
 func (n *now) kept() int {
 	floor := n.atLeast(min(farFloor, cmp.Or(n.c.Policy.Floor, farFloor)))
+	if n.dayOver > 0 && n.back == nil && n.out.Reserve.Least <= n.last().Plan.Reserve.Least {
+		return n.step.Count // it was fitted when it was decided on
+	}
 	if seen := n.seen.Visit; !n.counts() || n.back != nil && n.back.Anew || seen.Done() < seen.Plan.Sets {
 		return 0
 	}

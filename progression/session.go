@@ -28,7 +28,10 @@ const (
 // new, takes no place in another. What in one
 // course is for somebody else first holds for all. Decisions stand in the order
 // of the courses; bad input is reported for all at once, and then there are none.
-func NextAll(courses []Course) ([]Decision, error) {
+func NextAll(courses []Course) ([]Decision, error) { return ofDay(courses, nextAll) }
+
+// nextAll is NextAll, without what is the day's alone.
+func nextAll(courses []Course) ([]Decision, error) {
 	list := make([]Decision, len(courses))
 	var bad field.Errors
 	var waits [findWaits + 1][]int // which exercises may, for what

@@ -251,7 +251,7 @@ func lastVisit(r record.Record) units.Day {
 // whose place another came.
 func (s *session) demand(e record.Entry) {
 	for _, item := range e.Items {
-		if item.Decision.Instead != "" {
+		if item.Decision.Instead != "" && item.Decision.After == nil {
 			s.drop(item.Exercise, e.Day-1)
 		}
 		if next := item.Decision.Next; next != nil {

@@ -15,7 +15,7 @@ import (
 
 func (r Record) readAsked(l *log) error {
 	var bad field.Errors
-	l.asked = map[exercise.ID][]*line{}
+	l.asked, l.daysOf = map[exercise.ID][]*line{}, r.daysOf()
 	l.kit = r.Kit.Once(r.Kit)
 	kits := r.kits(l.kit)
 	for i, a := range r.Asked {
@@ -54,10 +54,12 @@ func (r Record) kits(now equipment.Kit) []equipment.Kit {
 // AskedOn returns what is asked for on a day, in the order in which it was first, and of
 // which exercises nothing is asked for all the same: those that the last decision has no
 // dose for, or that of before where the last one is for a later day, unless they were begun
-// anew since. Where a decision has no dose at all, all that was never done waits too.
+// anew since. Where a decision has no dose at all, all that was never done waits too. What is so for
+// the day's check alone ([progression.Decision.After]) is so on that day, and not from then on.
 func (r Record) AskedOn(day units.Day) (list []Asked, paused map[exercise.ID]bool) {
+	days := r.daysOf()
 	for _, a := range r.Asked {
-		if a.From > day {
+		if a.From > day || a.From < day && days[turn{a.Exercise, a.From}].asked {
 			continue
 		}
 		if i := slices.IndexFunc(list, func(b Asked) bool { return b.Exercise == a.Exercise }); i >= 0 {
@@ -66,13 +68,13 @@ func (r Record) AskedOn(day units.Day) (list []Asked, paused map[exercise.ID]boo
 			list = append(list, a)
 		}
 	}
-	list = slices.DeleteFunc(list, func(a Asked) bool { return a.Until != 0 && a.Until < day })
+	list = slices.DeleteFunc(list, func(a Asked) bool { return days.ended(a.Exercise, a.Until, day) })
 	paused = map[exercise.ID]bool{}
 	since := len(r.Asked)
 	for _, e := range slices.Backward(r.Entries) {
 		from := min(max(0, e.Rests.Asked), since)
 		for _, a := range r.Asked {
-			paused[a.Exercise] = paused[a.Exercise] || e.pauses(a.Exercise, r.Asked[from:since])
+			paused[a.Exercise] = paused[a.Exercise] || e.pauses(a.Exercise, day, r.Asked[from:since])
 		}
 		if since = from; e.Day <= day {
 			break
@@ -81,10 +83,16 @@ func (r Record) AskedOn(day units.Day) (list []Asked, paused map[exercise.ID]boo
 	return list, paused
 }
 
-// pauses reports whether an entry has no dose of an exercise, and no line after it begins it anew.
-func (e Entry) pauses(id exercise.ID, after []Asked) bool {
-	none := len(e.Items) > 0 && !slices.ContainsFunc(e.Items, Decided.prescribed)
-	held := none || slices.ContainsFunc(e.Items, func(i Decided) bool { return i.Exercise == id && !i.prescribed() })
+// pauses reports whether an entry has no dose of an exercise on a day, and no line after it begins it anew.
+func (e Entry) pauses(id exercise.ID, day units.Day, after []Asked) bool {
+	goes := func(i Decided) bool {
+		if i.Decision.After != nil && (day != e.Day || i.Decision.Instead != "") {
+			return day != e.Day || i.Exercise != id
+		}
+		return i.prescribed()
+	}
+	none := len(e.Items) > 0 && !slices.ContainsFunc(e.Items, goes)
+	held := none || slices.ContainsFunc(e.Items, func(i Decided) bool { return i.Exercise == id && !goes(i) })
 	return held && !slices.ContainsFunc(after, func(a Asked) bool { return a.Exercise == id && (a.Looked != nil || !none) })
 }
 

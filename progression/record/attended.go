@@ -170,7 +170,7 @@ func (r Record) short(l *log) []Shortfall {
 	var list []Shortfall
 	for _, day := range r.Visits {
 		for _, ex := range l.exercises {
-			if _, ok := l.inForce(ex.ID, day.Day); !ok {
+			if _, ok := l.inForce(ex.ID, day.Day); !ok || l.daysOf.out(ex.ID, day.Day) {
 				continue
 			}
 			if why, short := fellShort(visits[turn{ex.ID, day.Day}]); short {

@@ -37,22 +37,26 @@ type log struct {
 	done      map[turn][]int      // places of the sets
 	days      map[exercise.ID]int // on which there are sets
 	logged    map[exercise.ID]logged
+	daysOf    daysOf
 }
 
 // inForce returns what was asked for on a day.
 func (l *log) inForce(id exercise.ID, day units.Day) (*line, bool) {
-	for _, a := range slices.Backward(l.asked[id]) {
-		if a.from <= day {
-			return a, a.until == 0 || day <= a.until
+	if l.daysOf[turn{id, day}].asked {
+		for _, a := range l.asked[id] {
+			if a.from == day {
+				return a, true
+			}
 		}
 	}
-	return nil, false
+	return l.goesOn(id, day)
 }
 
 // A logged exercise has its visits, the oldest first, and where in the record their parts stand.
 type logged struct {
 	visits []progression.Visit
 	parts  []parts
+	out    []progression.Visit // at which the day's check left it out
 }
 
 // parts are the places of a visit's.
@@ -64,7 +68,7 @@ type parts struct {
 // visits returns the visits at which the exercise was done, or something was
 // noted of it alone.
 func (r Record) visits(l *log, id exercise.ID) logged {
-	list := logged{make([]progression.Visit, 0, l.days[id]), make([]parts, 0, l.days[id])}
+	list := logged{visits: make([]progression.Visit, 0, l.days[id]), parts: make([]parts, 0, l.days[id])}
 	for i, day := range r.Visits {
 		asked, ok := l.inForce(id, day.Day)
 		if !ok {
@@ -76,11 +80,17 @@ func (r Record) visits(l *log, id exercise.ID) logged {
 				noted, apart = noted.but(b.Noted), true
 			}
 		}
-		sets := l.done[turn{id, day.Day}]
+		sets, of := l.done[turn{id, day.Day}], l.daysOf[turn{id, day.Day}]
 		if len(sets) == 0 && !apart {
+			if l.daysOf.out(id, day.Day) {
+				list.out = append(list.out, progression.Visit{Day: day.Day, Plan: *of.after, After: of.after})
+			}
 			continue
 		}
 		v := noted.visit(day.Day, asked.plan)
+		if of.asked {
+			v.After = of.after
+		}
 		v.LookedAt, v.Sets = r.lookAt(func(l Look) bool { return i < l.Visits }), slices.Grow(v.Sets, len(sets))
 		for _, at := range sets {
 			v.Sets = append(v.Sets, r.Done[at])
@@ -129,7 +139,7 @@ func (n Noted) visit(day units.Day, p dose.Prescription) progression.Visit {
 func (l *log) inForceAll(day units.Day) []exercise.ID {
 	var list []exercise.ID
 	for _, ex := range l.exercises {
-		if _, ok := l.inForce(ex.ID, day); ok {
+		if _, ok := l.goesOn(ex.ID, day); ok {
 			list = append(list, ex.ID)
 		}
 	}

@@ -78,6 +78,9 @@ func (r Record) since4() error {
 	}
 	for i, e := range r.Entries {
 		bad.Add(path("entries", i)+"/given/away", unknown(4, len(e.Given.Away) > 0))
+		for k, item := range e.Items {
+			bad.Add(path("entries", i)+path("items", k)+"/decision/after", unknown(4, item.Decision.After != nil))
+		}
 	}
 	return bad.Err()
 }

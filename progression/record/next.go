@@ -43,15 +43,22 @@ func (r Record) Next(day units.Day) ([]Decided, error) {
 
 // decide asks for all exercises at once, so that at most two loads rise.
 func (r Record) decide(l *log, request week.Request, w *week.Week, day, next units.Day, sessions []programme.PlannedSession) ([]Decided, error) {
+	var usual *screening.Outcome
+	if check, _ := r.check(next); check != nil {
+		_, o, err := r.screened(next)
+		if err != nil {
+			return nil, err
+		}
+		usual = &o
+	}
 	items, courses := slices.Grow([]Decided(nil), len(r.Exercises)), make([]progression.Course, 0, len(r.Exercises))
 	for _, id := range r.Exercises {
 		ex, _ := l.catalogue.Get(id)
 		item := l.item(ex, next)
 		c := r.course(l, ex, item, request, sessions)
-		if len(item.Log) == 0 { // not done yet: its dose is gone on from, as of a visit with nothing done
-			asked, _ := l.inForce(id, day)
-			item.Side, c.Request.Side = asked.plan.Side, asked.plan.Side
-			c.Log = []progression.Visit{{Day: asked.from, Plan: asked.plan}}
+		c.Usual, c.Log = usual, l.course(id, day)
+		if len(item.Log) == 0 {
+			item.Side, c.Request.Side = c.Log[0].Plan.Side, c.Log[0].Plan.Side
 		}
 		items, courses = append(items, item), append(courses, c)
 	}
@@ -81,7 +88,7 @@ func (l *log) item(ex exercise.Exercise, day units.Day) Decided {
 // left are the exercises that were done and are not asked for on a day.
 func (l *log) left(day units.Day) (list []Decided) {
 	for _, ex := range l.exercises {
-		if _, asked := l.inForce(ex.ID, day); !asked && len(l.logged[ex.ID].visits) > 0 {
+		if _, asked := l.goesOn(ex.ID, day); !asked && len(l.logged[ex.ID].visits) > 0 {
 			item := l.item(ex, day)
 			item.Decision.Action = progression.StopExercise
 			list = append(list, item)
@@ -180,7 +187,7 @@ func (r Record) places(l *log) moves {
 
 func (r Record) course(l *log, ex exercise.Exercise, item Decided, w week.Request, sessions []programme.PlannedSession) progression.Course {
 	return progression.Course{
-		Log: item.Log, Day: item.Day, Absence: r.absence(), BodyMass: r.BodyMass, Policy: r.Policy, Sessions: sessions, Catalogue: l.catalogue,
+		Day: item.Day, Absence: r.absence(), BodyMass: r.BodyMass, Policy: r.Policy, Sessions: sessions, Catalogue: l.catalogue,
 		Curve: l.curve(ex.ID, item.Side),
 		Request: dose.Request{
 			Day: item.Day, Screening: w.Screening, Exercise: ex, Side: item.Side, Goal: w.Goal, Estimates: w.Estimates,

@@ -53,7 +53,7 @@ type Review struct {
 
 // Coming is the week of the next visit.
 type Coming struct {
-	Days   []units.Day   `json:"days"`
+	Days   []units.Day   `json:"days"`             // none after the plan in force has ended
 	Beside []beside.Item `json:"beside,omitempty"` // from the steps that the record keeps, else as it is begun
 	Begun  bool          `json:"begun,omitzero"`   // all of Beside is as it is begun, since the record keeps no step and nothing that was practised
 	// NotBeside is what of it is not begun.
@@ -177,7 +177,9 @@ func (r Record) coming(re Review, w *week.Week) *Coming {
 	c := &Coming{Beside: w.Beside, NotBeside: w.NotBeside, Reasons: w.With(doses(re.Items), r.Minutes).Reasons}
 	c.Begun = len(r.Beside.InForce)+len(r.Practised) == 0
 	for _, s := range w.Sessions {
-		c.Days = append(c.Days, s.Day)
+		if ends := re.InForce.Expires; ends.IsZero() || s.Day <= ends {
+			c.Days = append(c.Days, s.Day)
+		}
 	}
 	return c
 }

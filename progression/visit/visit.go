@@ -31,6 +31,10 @@ type Visit struct {
 	// A record fills it in; elsewhere the caller does.
 	HurtElsewhere []string `json:"hurt_elsewhere,omitempty"`
 
+	// After says that Plan was that day's alone, since its check asked for less, or without sets that
+	// the check left the exercise out: it is what the course goes on from.
+	After *dose.Prescription `json:"after,omitempty"`
+
 	SorenessDays int              `json:"soreness_days,omitzero"` // of the muscles, after the visit, 0 to 30
 	Unwell       screening.Answer `json:"unwell,omitzero"`        // ill at the visit, without what keeps from training
 
@@ -56,9 +60,9 @@ func (v *Visit) Check() error {
 	v = field.OrZero(v)
 	var bad field.Errors
 	bad.Add("/plan", checkPlan(&v.Plan))
-	top, limited := v.Plan.Span.Max()
-	if !limited || v.Plan.Count < 1 || v.Plan.Count > top {
-		bad.Add("/plan/count", field.Bad(v.Plan.Count, "1 or more, up to the end of the plan's span", field.ErrOutOfRange))
+	if v.After != nil {
+		bad.Add("/after", checkPlan(v.After))
+		bad.Refuse(v.After.Exercise != v.Plan.Exercise, "/after/exercise", v.After.Exercise, "that of the plan, "+string(v.Plan.Exercise), field.ErrConflict)
 	}
 	for i := range v.Sets {
 		if err := v.checkSet(&v.Sets[i]); err != nil {
@@ -126,6 +130,10 @@ func checkPlan(p *dose.Prescription) error {
 		if !(part.seconds >= 0 && part.seconds <= mostSeconds) {
 			bad.Add(part.path, field.Bad(part.seconds, fmt.Sprintf("0 to %d seconds", mostSeconds), field.ErrOutOfRange))
 		}
+	}
+	top, limited := p.Span.Max()
+	if !limited || p.Count < 1 || p.Count > top {
+		bad.Add("/count", field.Bad(p.Count, "1 or more, up to the end of the plan's span", field.ErrOutOfRange))
 	}
 	return bad.Err()
 }

@@ -44,5 +44,6 @@ const (
 	AskFirst      evidence.FactID = "progression.ask-first"
 	BridgeTop     evidence.FactID = "progression.bridge-top"
 	Beside        evidence.FactID = "progression.beside"
+	OfDay         evidence.FactID = "progression.of-day"
 	Unlike        evidence.FactID = "progression.told-unlike-done"
 )
