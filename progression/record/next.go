@@ -48,10 +48,9 @@ func (r Record) decide(l *log, request week.Request, w *week.Week, day, next uni
 		ex, _ := l.catalogue.Get(id)
 		item := l.item(ex, next)
 		c := r.course(l, ex, item, request, sessions)
-		if len(item.Log) == 0 { // not done yet: its dose is gone on from, as of a visit with nothing done
-			asked, _ := l.inForce(id, day)
+		if asked, _ := l.inForce(id, day); r.waitsToBegin(item.Log, asked) { // its dose is gone on from, as of a visit with nothing done
 			item.Side, c.Request.Side = asked.plan.Side, asked.plan.Side
-			c.Log = []progression.Visit{{Day: asked.from, Plan: asked.plan}}
+			c.Log = append(slices.Clip(item.Log), progression.Visit{Day: asked.from, Plan: asked.plan})
 		}
 		items, courses = append(items, item), append(courses, c)
 	}
@@ -62,6 +61,9 @@ func (r Record) decide(l *log, request week.Request, w *week.Week, day, next uni
 		}
 		for i, d := range decisions {
 			items[i].Decision = d
+		}
+		if r.keepStops(l, items, courses, next) {
+			continue
 		}
 		if w == nil || r.Minutes == 0 || !r.holdsSets(l, items, courses, *w) {
 			return r.sayHeld(items, courses), nil
@@ -139,7 +141,7 @@ func (l *log) pushes(items []Decided) (more int) {
 func (r Record) sayHeld(items []Decided, courses []progression.Course) []Decided {
 	for i := range items {
 		d := &items[i].Decision
-		if d.Next == nil || len(courses[i].Policy.Without) == len(r.Policy.Without) {
+		if d.Next == nil || slices.Equal(courses[i].Policy.Without, r.Policy.Without) || !slices.Contains(courses[i].Policy.Without, setRows[0]) {
 			continue
 		}
 		d.Reasons = append(slices.Clip(d.Reasons), evidence.Because("dose.fewer-sets", "dose.change-between-exercises", "dose.walking-pace", "dose.warm-up").With(
@@ -171,9 +173,7 @@ func (r Record) places(l *log) moves {
 		for k, p := range l.logged[id].parts {
 			p.places(m, fmt.Sprintf("%s/log/%d", at, k))
 		}
-		if len(l.logged[id].visits) == 0 {
-			m[at+"/log/0"] = path("asked", l.asked[id][len(l.asked[id])-1].at)
-		}
+		m[fmt.Sprintf("%s/log/%d", at, len(l.logged[id].visits))] = path("asked", l.asked[id][len(l.asked[id])-1].at) // where it waits to begin
 	}
 	return m
 }
