@@ -21,7 +21,7 @@ func (s *session) also(e record.Entry) (list []dose.Prescription, err error) {
 		if a.From != e.Day || dosed(e, a.Exercise) {
 			continue
 		}
-		first, err := firstDose(s.r.AsOf(e), a.Exercise, e.Day)
+		first, err := s.r.AsOf(e).Anew(a.Exercise, a.Looked != nil, e.Day)
 		if err != nil {
 			return nil, err
 		}

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 	"reflect"
 	"slices"
@@ -30,7 +29,7 @@ func (s *session) stopped(re record.Review) error {
 			return err
 		}
 		if who != "" {
-			last := record.AskedFrom(item.Log[len(item.Log)-1].Plan, re.Next)
+			last := lastAsked(*s.r, item.Exercise)
 			last.Looked = &dose.Observation{Who: who, Day: s.day}
 			if err := s.beginAnew(re, last); err != nil {
 				return err
@@ -79,7 +78,7 @@ type named exercise.ID
 func (n named) String() string { return string(n) }
 
 // beginAnew asks for the first dose of an exercise from the visit on that was decided for,
-// if it is no more than what was asked for last, and keeps who looked at one that was
+// which is no more than what was asked for last, and keeps who looked at one that was
 // stopped. The page of the decision is printed by then, and this says so; the papers in
 // files have it.
 func (s *session) beginAnew(re record.Review, last record.Asked) error {
@@ -101,30 +100,26 @@ func (s *session) beginAnew(re record.Review, last record.Asked) error {
 // firstOf is the first dose of an exercise that begins on a day, and why it does not: nothing can be
 // dosed, or what can in its place is there, or it is more than what was asked for last, if anything.
 func (s *session) firstOf(last record.Asked, day units.Day) (next *dose.Prescription, why string, err error) {
-	next, err = firstDose(*s.r, last.Exercise, day)
+	next, err = s.r.Anew(last.Exercise, last.Looked != nil, day)
 	switch before := last.Sets > 0; {
 	case err != nil:
 	case next == nil:
 		why = fmt.Sprintf("%s cannot begin: nothing of it can be dosed now.", last.Exercise)
 	case next.Exercise != last.Exercise && (before || s.isAsked(next.Exercise)):
 		why = fmt.Sprintf("%s cannot begin: what can be dosed in its place now is %s.", last.Exercise, next.Exercise)
-	case before && (next.Sets > last.Sets || next.Count > last.Count || next.Load.Each() > last.Load):
-		why = fmt.Sprintf("%s does not begin: its first dose is more than what was asked for last.", last.Exercise)
+	case before && (next.Sets*next.Count > last.Sets*last.Count || next.Load.Each() > last.Load):
+		why = fmt.Sprintf("%s does not begin: its first dose, %s, is more than what was asked for last, and there is nothing less.", last.Exercise, page.Amount(*next))
 	}
 	return next, why, err
 }
 
-// firstDose is what an exercise begins with on a day, as on a first visit; nil where
-// nothing of it can be dosed.
-func firstDose(r record.Record, id exercise.ID, day units.Day) (*dose.Prescription, error) {
-	r.Exercises, r.Phase, r.Minutes = []exercise.ID{id}, dose.Familiarise, 0
-	week, err := r.Week(day)
-	var barred *dose.ConstraintError
-	switch {
-	case errors.As(err, &barred) || err == nil && (len(week.Sessions) == 0 || len(week.Sessions[0].Items) == 0):
-		return nil, nil
-	case err != nil:
-		return nil, err
+// lastAsked is what was asked for last of an exercise, its name alone where nothing was.
+func lastAsked(r record.Record, id exercise.ID) record.Asked {
+	last := record.Asked{Exercise: id}
+	for _, a := range r.Asked {
+		if a.Exercise == id {
+			last = a
+		}
 	}
-	return &week.Sessions[0].Items[0], nil
+	return last
 }

@@ -102,11 +102,7 @@ func (s *session) wished() (last record.Asked, err error) {
 	if err != nil || id == "" {
 		return last, err
 	}
-	for _, a := range s.r.Asked {
-		if a.Exercise == id {
-			last = a
-		}
-	}
+	last = lastAsked(*s.r, id)
 	instead, waits := s.standIns(id)
 	if last.Looked = nil; waits {
 		who, err := s.looker("anew_"+string(id), fmt.Sprintf("%s, or what is done in its place, was stopped or changed until somebody has looked at it.", id))

@@ -205,12 +205,16 @@ func (s *session) unheard() *screening.Check {
 }
 
 // takeBack takes back what was decided for a day that has not come, where something is new:
-// it is decided again. What was asked for and never done comes back with it.
+// it is decided again. What was asked for and never done comes back with it, and who looked at what was stopped stays.
 func (s *session) takeBack(e record.Entry) {
 	asked := s.r.Asked[min(e.Rests.Asked, len(s.r.Asked)):]
 	s.r.Asked = s.r.AsOf(e).Asked
 	for _, a := range asked {
-		if a.Until = 0; !dosed(e, a.Exercise) && !wasDone(*s.r, a.Exercise) {
+		if a.Until = 0; a.Looked != nil && a.Looked.Day >= lastVisit(*s.r) {
+			if a.From = max(a.Looked.Day, lastVisit(*s.r)+1); a.From < e.Day && lastAsked(*s.r, a.Exercise).From < a.From {
+				s.r.Asked = append(s.r.Asked, a)
+			}
+		} else if !dosed(e, a.Exercise) && !wasDone(*s.r, a.Exercise) {
 			s.taken = append(s.taken, a)
 		}
 	}
@@ -270,11 +274,11 @@ func (s *session) drop(id exercise.ID, day units.Day) {
 	}
 }
 
-// askFor adds a line, unless the one in force says the same.
+// askFor adds a line, unless the one in force says the same and nobody had to look.
 func (s *session) askFor(a record.Asked) {
 	for _, b := range inForce(*s.r, a.From) {
 		if b.Exercise == a.Exercise {
-			if b.From = a.From; same(a, b) {
+			if b.From = a.From; a.Looked == nil && same(a, b) {
 				return
 			}
 		}

@@ -54,8 +54,8 @@ func (r Record) kits(now equipment.Kit) []equipment.Kit {
 // AskedOn returns what is asked for on a day, in the order in which it was first, and of
 // which exercises nothing is asked for all the same: those that the last decision has no
 // dose for, or that of before where the last one is for a later day, unless they were begun
-// anew since. Where a decision has no dose at all, all that was never done waits too. What is so for
-// the day's check alone ([progression.Decision.After]) is so on that day, and not from then on.
+// anew since, and those that wait for somebody's look. Where a decision has no dose at all, all that was never done waits too.
+// What is so for the day's check alone ([progression.Decision.After]) is so on that day, and not from then on.
 func (r Record) AskedOn(day units.Day) (list []Asked, paused map[exercise.ID]bool) {
 	days := r.daysOf()
 	for _, a := range r.Asked {
@@ -79,6 +79,9 @@ func (r Record) AskedOn(day units.Day) (list []Asked, paused map[exercise.ID]boo
 		if since = from; e.Day <= day {
 			break
 		}
+	}
+	for id := range r.stops(day) {
+		paused[id] = true
 	}
 	return list, paused
 }

@@ -24,6 +24,20 @@
 // see [Record.Alarms]. What is told between assessments goes into Happened. A clearance from
 // before what sends to be seen does not speak for what comes after it: see [Record.Screening].
 //
+// # What ends a stop
+//
+// What a kept decision ([Entry]) stopped ends by the first line here that its reasons meet. Sets that
+// are logged in the meantime are kept, told, and count where they went badly; they end none.
+//
+//	it went badly, and nothing easier was there (recurring, eased, too-much, below-three) → a look at it: [Asked.Looked]
+//	it gave way to an easier one since it went badly more than once (recurring)           → likewise
+//	days missed had a medical cause (medical-absence)                                     → an assessment of another day
+//	something showed, hurt or was told that is for somebody else                          → a look, and mostly an assessment: [Record.Alarms]
+//	anything else: the day's check, a limit, the kit, the place, what waits for its turn  → by itself, once it is gone
+//
+// A look counts from the day of the last visit that the decision knew on. What waits for one comes in
+// no week, in no other's place and as nobody's harder variant.
+//
 // It holds no rules of its own: screening, dose and progression decide. What
 // it adds is the way from one to the next, with errors at the record's own
 // places, such as "/asked/3/load".

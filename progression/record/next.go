@@ -56,10 +56,12 @@ func (r Record) decide(l *log, request week.Request, w *week.Week, day, next uni
 		ex, _ := l.catalogue.Get(id)
 		item := l.item(ex, next)
 		c := r.course(l, ex, item, request, sessions)
-		c.Usual, c.Log = usual, l.course(id, day)
-		if len(item.Log) == 0 {
-			item.Side, c.Request.Side = c.Log[0].Plan.Side, c.Log[0].Plan.Side
+		asked, _ := l.goesOn(id, day)
+		begins := asked != nil && r.waitsToBegin(item.Log, asked)
+		if begins {
+			item.Side, c.Request.Side = asked.plan.Side, asked.plan.Side
 		}
+		c.Usual, c.Log = usual, l.course(id, asked, begins)
 		items, courses = append(items, item), append(courses, c)
 	}
 	for {
@@ -69,6 +71,9 @@ func (r Record) decide(l *log, request week.Request, w *week.Week, day, next uni
 		}
 		for i, d := range decisions {
 			items[i].Decision = d
+		}
+		if r.keepStops(l, items, courses, next) {
+			continue
 		}
 		if w == nil || r.Minutes == 0 || !r.holdsSets(l, items, courses, *w) {
 			return r.sayHeld(items, courses), nil
@@ -146,7 +151,7 @@ func (l *log) pushes(items []Decided) (more int) {
 func (r Record) sayHeld(items []Decided, courses []progression.Course) []Decided {
 	for i := range items {
 		d := &items[i].Decision
-		if d.Next == nil || len(courses[i].Policy.Without) == len(r.Policy.Without) {
+		if d.Next == nil || slices.Equal(courses[i].Policy.Without, r.Policy.Without) || !slices.Contains(courses[i].Policy.Without, setRows[0]) {
 			continue
 		}
 		d.Reasons = append(slices.Clip(d.Reasons), evidence.Because("dose.fewer-sets", "dose.change-between-exercises", "dose.walking-pace", "dose.warm-up").With(
@@ -178,9 +183,7 @@ func (r Record) places(l *log) moves {
 		for k, p := range l.logged[id].parts {
 			p.places(m, fmt.Sprintf("%s/log/%d", at, k))
 		}
-		if len(l.logged[id].visits) == 0 {
-			m[at+"/log/0"] = path("asked", l.asked[id][len(l.asked[id])-1].at)
-		}
+		m[fmt.Sprintf("%s/log/%d", at, len(l.logged[id].visits))] = path("asked", l.asked[id][len(l.asked[id])-1].at) // where it waits to begin
 	}
 	return m
 }

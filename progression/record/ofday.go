@@ -70,12 +70,12 @@ func (l *log) goesOn(id exercise.ID, day units.Day) (*line, bool) {
 	return nil, false
 }
 
-// course returns the visits of an exercise that goes on from what is asked for on a day, with those at
+// course returns the visits of an exercise that goes on from what was asked for, with those at
 // which the day's check left it out, since the last that was no such day.
-func (l *log) course(id exercise.ID, day units.Day) []progression.Visit {
+func (l *log) course(id exercise.ID, asked *line, begins bool) []progression.Visit {
 	list := l.logged[id].visits
-	if asked, ok := l.goesOn(id, day); ok && len(list) == 0 { // not done yet: as of a visit with nothing done
-		list = []progression.Visit{{Day: asked.from, Plan: asked.plan}}
+	if begins { // its dose is gone on from, as of a visit with nothing done
+		list = append(slices.Clip(list), progression.Visit{Day: asked.from, Plan: asked.plan})
 	}
 	since := units.Day(0)
 	for _, v := range list {

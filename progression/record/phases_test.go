@@ -153,7 +153,7 @@ func TestLeftIsKept(t *testing.T) {
 	}
 }
 
-// That illness was behind days missed stands until a visit or an assessment, whatever is
+// That illness was behind days missed stands until an assessment, whatever is done or
 // said at a second review of the same day.
 func TestIllnessStands(t *testing.T) {
 	r := read(t, review)

@@ -7,6 +7,7 @@ import (
 	"example.org/posology/dose"
 	"example.org/posology/dose/beside"
 	"example.org/posology/dose/choice"
+	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/onerm"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/dose/strength"
@@ -61,7 +62,7 @@ func (r Record) Start(day units.Day) (Plan, error) {
 	if err != nil {
 		return Plan{}, err
 	}
-	p, _, err := r.plan(&l, day, false)
+	p, _, err := r.plan(&l, day, false, r.stops(day))
 	if err == nil && len(stands) > 0 {
 		p.heed(stands)
 	}
@@ -84,9 +85,14 @@ func standsError(list []Alarm) *dose.ConstraintError {
 
 // Week plans the week from a day on, with the days of the plan moved into it. The day is
 // at most [dose.MostMissed] days after the last of the visits and of the days of the plan.
-// Where nothing can be dosed, or something stands ([Record.Alarms]), the error is a
-// [*dose.ConstraintError].
+// What was stopped until somebody has looked is not in it. Where nothing can be dosed, or something
+// stands ([Record.Alarms]), the error is a [*dose.ConstraintError].
 func (r Record) Week(from units.Day) (week.Week, error) {
+	return r.week(from, r.stops(from))
+}
+
+// week plans a week without what was stopped.
+func (r Record) week(from units.Day, stops map[exercise.ID]Entry) (week.Week, error) {
 	l, err := r.read()
 	if err != nil {
 		return week.Week{}, err
@@ -106,20 +112,21 @@ func (r Record) Week(from units.Day) (week.Week, error) {
 	r.Began, r.Days = r.began(), days // began before its days are moved
 	if _, requested, err := r.requested(&l, from); err == nil {
 		requested.ComesLittle = unread == nil && came.Answer.Advice == rule.Ease
-		w, err := week.Plan(requested)
+		w, err := l.without(requested, stops)
 		return w, inRequest.of(err)
 	}
 	return week.Week{}, err
 }
 
-// plan takes the record to a week, and returns what was asked of the planner too.
-func (r Record) plan(l *log, day units.Day, little bool) (Plan, week.Request, error) {
+// plan takes the record to a week without what was stopped, and returns what was asked of the
+// planner too.
+func (r Record) plan(l *log, day units.Day, little bool, stops map[exercise.ID]Entry) (Plan, week.Request, error) {
 	p, request, err := r.requested(l, day)
 	if err != nil {
 		return Plan{}, request, err
 	}
 	request.ComesLittle = little
-	w, err := week.Plan(request)
+	w, err := l.without(request, stops)
 	var barred *dose.ConstraintError
 	switch {
 	case errors.As(err, &barred):

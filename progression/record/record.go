@@ -93,7 +93,7 @@ type Given struct {
 
 	Review  units.Day          `json:"review,omitzero"`  // agreed day of the next review
 	Reached screening.Answer   `json:"reached,omitzero"` // whether the person could do what was wanted, when last asked: see [Record.Phases]
-	Absence screening.Answer   `json:"absence,omitzero"` // whether days missed since the last visit had a medical cause; a yes of an entry stands until a visit or an assessment
+	Absence screening.Answer   `json:"absence,omitzero"` // whether days missed since the last visit had a medical cause; a yes of an entry stands until a visit or an assessment, and what it stopped until an assessment
 	Policy  progression.Policy `json:"policy,omitzero"`
 }
 

@@ -100,7 +100,7 @@ func (r Record) assess(l *log, day, next units.Day) (Review, error) {
 	if r.Days, err = r.daysFrom(from); err != nil {
 		return Review{}, err
 	}
-	first, request, err := r.plan(l, next, attended.Answer.Advice == rule.Ease)
+	first, request, err := r.plan(l, next, attended.Answer.Advice == rule.Ease, nil)
 	if err != nil {
 		return Review{}, err
 	}

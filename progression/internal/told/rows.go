@@ -16,6 +16,9 @@ var gone = []say.Row{
 	say.That("progression.assess-anew", say.Rests{Refer}, "We do that together at the beginning of the next visit.", "The review of the assessment is over: it is made anew, by whoever makes assessments here, and nothing is prescribed until then. Nobody else has to look for this alone."),
 	say.That("progression.instead", say.Rests{Variant}, "We change to {exercise}.", "In its place: {exercise}, from its own first dose."),
 	say.That("progression.left-out", say.Rests{Variant}, "We leave {exercise} out for now.", "{exercise} is left out: nothing that is no harder, and not there already, can be dosed."),
+	say.That("progression.stays-stopped", say.Rests{Refer, Variant}, "We leave {exercise} out until somebody has looked at it.", "{exercise} was stopped on {day} by what was done of it, until somebody has looked at it, and nobody is known to have."),
+	say.That("progression.other-stopped", say.Rests{Refer, Variant}, "", "{exercise} does not come: it was stopped on {day}, until somebody has looked at it, and nobody is known to have."),
+	say.That("progression.done-stopped", say.Rests{Refer}, "Please leave it out until then.", "It was done all the same, last on {day}: that is kept and counts where it went badly, and lifts no stop."),
 	say.That("progression.instead-waits", say.Rests{OneNew}, "We leave this one out today. In its place comes {exercise}, at one of the next visits: one new exercise at a time.", "Left out at this visit: {exercise} is to take its place, and waits, since enough exercises are new at this visit."),
 }
 

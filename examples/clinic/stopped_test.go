@@ -1,0 +1,80 @@
+package main
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/setlog"
+	"example.org/posology/progression"
+	"example.org/posology/units"
+)
+
+const hurtsKnee = "pain: yes\npain_kind: 1\npain_site: knee\npain_usual: 1\npain_during: 6\npain_after: 5\npain_next_morning: 5\npain_trend: rising\npain_in: "
+
+// stoppedStep is somebody whose step-ups hurt until the gentlest was stopped, with its name and the day
+// after that review.
+func stoppedStep(t *testing.T) (w tryer, name string, day units.Day) {
+	t.Helper()
+	w = copied(t, begun(t))
+	day = units.Must(units.ParseDay("2027-01-05"))
+	for name = "step-up"; ; {
+		w.step(0, day.String(), "log", name+": all@6\none-arm-dumbbell-row: all@6\n"+hurtsKnee+name+"\n")
+		w.step(0, (day + 1).String(), "review", "new: none\n")
+		entries := recordOf(t, w.folder).Entries
+		for _, item := range entries[len(entries)-1].Items {
+			switch {
+			case item.Exercise != exercise.ID(name):
+			case item.Decision.Action == progression.StopExercise:
+				return w, name, entries[len(entries)-1].Day
+			case item.Decision.Instead != "":
+				name = string(item.Decision.Instead)
+			}
+		}
+		if day = entries[len(entries)-1].Day; day > units.Must(units.ParseDay("2027-03-01")) {
+			t.Fatal("nothing was stopped")
+		}
+	}
+}
+
+// What was stopped and is done all the same, without pain, stays stopped; the page says so, and a look
+// lifts it, with no more than was asked for before, also where the next visit is decided on again.
+func TestDoneThoughStopped(t *testing.T) {
+	w, name, day := stoppedStep(t)
+	for range 3 {
+		w.step(0, day.String(), "log", name+": left 5@5 right 5@5\none-arm-dumbbell-row: all@6\npain: no\n")
+		said := w.step(0, (day + 1).String(), "review", "new: none\n")
+		w.says(said, "lifts no stop")
+		if _, paused := recordOf(t, w.folder).AskedOn(day + 5); !paused[exercise.ID(name)] {
+			t.Fatalf("%s is asked for:\n%s", name, said)
+		}
+		r := recordOf(t, w.folder)
+		day = r.Entries[len(r.Entries)-1].Day
+	}
+	was := inForceOf(t, w.folder, name)
+	w.step(0, day.String(), "log", "one-arm-dumbbell-row: all@6\npain: no\n")
+	said := w.step(0, (day + 1).String(), "review", "new: none\nanew_"+name+": Physiotherapist E\n")
+	w.says(said, "begins anew on")
+	r := recordOf(t, w.folder)
+	if a := inForceOf(t, w.folder, name); a.Looked == nil || a.Sets*a.Count > was.Sets*was.Count {
+		t.Errorf("%+v, was %+v", a, was)
+	}
+	next := r.Entries[len(r.Entries)-1].Day
+	w.step(0, next.String(), "check", "hurt: no\nfebrile: no\n")
+	w.step(0, next.String(), "review", "new: none\n")
+	if a := inForceOf(t, w.folder, name); a.Looked == nil || a.Looked.Who != "Physiotherapist E" {
+		t.Errorf("the look was lost as it was decided again: %+v", a)
+	}
+	w.step(0, next.String(), "log", name+": all@6\none-arm-dumbbell-row: all@6\npain: no\n")
+	w.step(0, (next + 1).String(), "review", "new: none\n")
+	if _, paused := recordOf(t, w.folder).AskedOn(next + 5); paused[exercise.ID(name)] {
+		t.Error("stopped again though it went well")
+	}
+	if out := w.step(0, (next + 1).String(), "replay", ""); strings.Contains(out, "another") {
+		t.Error(out)
+	}
+	if !slices.ContainsFunc(r.Done, func(s setlog.Set) bool { return string(s.Exercise) == name }) {
+		t.Error("what was done is not kept")
+	}
+}
