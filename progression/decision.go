@@ -81,8 +81,7 @@ type Decision struct {
 	// ChangeVariant it is the first dose of Instead.
 	Next    *dose.Prescription `json:"next,omitempty"`
 	Instead exercise.ID        `json:"instead,omitzero"`
-	// After says that this is so on the day alone, since its check asks for less ([Course.Usual]): the dose
-	// that the course goes on from. Whoever keeps the course says so of the visit ([visit.Visit.After]).
+	// After, where this is so on the day alone, is what the course goes on from: [Course.Usual], [visit.Visit.After].
 	After *dose.Prescription `json:"after,omitempty"`
 	// Rise is the step in load that MoreLoad takes.
 	Rise *Jump `json:"step,omitempty"`

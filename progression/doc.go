@@ -84,9 +84,8 @@
 //
 // # Limits of a day
 //
-// What the day's check alone makes of an exercise, lighter, replaced or left out, is that day's
-// ([Course.Usual], [Decision.After]). The next decision goes on from the plan before it, in which nothing
-// is harder, unless the day went badly; at a third such visit running the change stays.
+// What the day's check alone makes of an exercise is that day's ([Course.Usual], [Decision.After]): the next
+// decision goes on from before it, in nothing harder, unless the day went badly or is the third running.
 //
 // # Monotone safety
 //

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"example.org/posology/progression/internal/told"
 	"example.org/posology/progression/programme"
 	"example.org/posology/progression/rule"
 	"example.org/posology/units/evidence"
@@ -101,7 +102,7 @@ func factsText(codes []evidence.ReasonCode) string {
 		}
 	}
 	for _, code := range codes {
-		for _, f := range reasons[code].Facts {
+		for _, f := range told.Reasons()[code].Facts {
 			add(string(f))
 		}
 		_, ofRule := rule.Words().Copy()[code]

@@ -13,15 +13,12 @@ import (
 	"example.org/posology/units/evidence"
 )
 
-// reasons are all that this package says.
-var reasons = told.Reasons()
-
-func because(code evidence.ReasonCode) evidence.Reason { return reasons.Because(code) }
+func because(code evidence.ReasonCode) evidence.Reason { return told.Because(code) }
 
 // Words returns what this package's reasons say. It is made once.
 func Words() evidence.Lexicon { return lexicon() }
 
-var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidence.NewLexicon(reasons.Words())) })
+var lexicon = sync.OnceValue(func() evidence.Lexicon { return units.Must(evidence.NewLexicon(told.Reasons().Words())) })
 
 // Facts yields the facts behind [Next]. Those of rules, visits and programmes are in
 // packages of their own.

@@ -35,8 +35,7 @@ import (
 // [field.ErrMissing] at /absence where the last set lies more than a week back.
 func Next(c Course) (Decision, error) {
 	list, err := ofDay([]Course{c}, func(list []Course) ([]Decision, error) {
-		c := list[0]
-		d, err := decide(&c, nothingWaits, nil)
+		d, err := decide(new(list[0]), nothingWaits, nil)
 		return []Decision{d}, err
 	})
 	if err != nil {
@@ -304,34 +303,7 @@ func (n *now) hints() []evidence.Reason {
 	if len(n.seen.Visit.Sets) == 0 {
 		return nil
 	}
-	v := n.seen.Visit
-	var list []evidence.Reason
-	say := func(code evidence.ReasonCode, missing bool) {
-		if missing {
-			list = append(list, because(code))
-		}
-	}
-	say("progression.note-effort", n.counts() && n.unrated())
-	say("progression.rate-effort", !n.counts() && n.unrated())
-	say("progression.note-pain", !given.PainTold(v.Pain))
-	say("progression.note-range", v.RangeLost == screening.Unknown)
-	say("progression.note-signs", v.Moment == nil)
-	say("progression.show-technique", !v.Observer.Made() && !given.Yes(v.FormLost))
-	return list
-}
-
-// saysHold names the gates that keep the dose, those of repetitions last.
-func (n *now) saysHold() evidence.Reason {
-	var names []string
-	for _, g := range n.seen.Gates.Gates {
-		if g.Advice != rule.Raise {
-			names = append(names, g.Gate.String())
-		}
-	}
-	if len(names) == 0 {
-		names = []string{"effort"} // of what has no reserve, not rated
-	}
-	return because("progression.hold").With(evidence.Terms("gate", names...))
+	return told.Hints(n.seen.Visit, n.counts(), n.unrated())
 }
 
 // beyondPublished never lets a step beyond the published size pass in silence.
@@ -339,11 +311,7 @@ func (j *Jump) beyondPublished() []evidence.Reason {
 	if j.Within {
 		return nil
 	}
-	code := evidence.ReasonCode("progression.step-in-hand")
-	if most, _ := rule.StepShare().Max(); j.share() > most {
-		code = "progression.large-step"
-	}
-	return []evidence.Reason{because(code).With(evidence.Share("share", j.External), told.Moved("moved", j.Moved), evidence.Mass("from", j.From))}
+	return told.Step(j.External, j.Moved, j.share(), j.From)
 }
 
 // saysEnd says that a count fell since the range ends lower than it did.

@@ -24,19 +24,16 @@ func ofDay(courses []Course, decide func([]Course) ([]Decision, error)) ([]Decis
 		return nil, err
 	}
 	for i := range list {
-		if courses[i].Usual != nil {
-			list[i].ofDay(&courses[i], &usual[i])
-		}
+		list[i].ofDay(&courses[i], &usual[i])
 	}
 	return list, nil
 }
 
-// ofDay marks what is less than would be without the check, and than the last plan, unless the exercise
-// gives way in any case.
+// ofDay marks what is less than without the check and than the last plan, and does not give way in any case.
 func (d *Decision) ofDay(c *Course, usual *Decision) {
 	left, gives := d.Action == StopExercise, usual.Instead != "" && usual.Change != HarderVariant
 	switch days := history.DaysRunning(c.Log); {
-	case usual.Next == nil || gives || d.Next == nil && !left || d.Next != nil && d.Instead == usual.Instead && (d.Instead != "" || !history.Less(c.Log, d.Next, usual.Next)):
+	case c.Usual == nil || usual.Next == nil || gives || d.Next == nil && !left || d.Next != nil && d.Instead == usual.Instead && (d.Instead != "" || !history.Less(c.Log, d.Next, usual.Next)):
 		return
 	case days >= history.MostOfDay:
 		d.because(because("progression.days-running").With(evidence.Count("visits", days+1)))

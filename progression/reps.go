@@ -8,6 +8,7 @@ import (
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression/internal/given"
 	"example.org/posology/progression/internal/history"
+	"example.org/posology/progression/internal/told"
 	"example.org/posology/progression/rule"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -283,7 +284,7 @@ func (n *now) hold() choice {
 	if n.seen.Gates.Advice == rule.Raise && !n.unrated() {
 		return n.stay(n.saysAllowed()...)
 	}
-	return n.stay(append(n.hints(), n.saysHold())...)
+	return n.stay(append(n.hints(), told.Hold(n.seen.Gates.Gates))...)
 }
 
 // saysAllowed says whether the chance or the last sets allow no more; at a limit and the

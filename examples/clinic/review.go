@@ -362,6 +362,7 @@ func renew(s *session) error {
 	if err != nil {
 		return err
 	}
+	s.r.Began = max(slices.Min(s.r.Days), s.day) // no day is dropped for the end of the plan before
 	if re, err := forNext(*s.r, max(s.day, lastVisit(*s.r)+1)); err == nil && re.Coming != nil && (s.r.Phase == dose.Maintain || !slices.Equal(s.r.Days, before)) {
 		for _, d := range s.r.Days {
 			if !slices.ContainsFunc(re.Coming.Days, func(kept units.Day) bool { return (kept-d)%aWeek == 0 }) {

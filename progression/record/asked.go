@@ -68,7 +68,7 @@ func (r Record) AskedOn(day units.Day) (list []Asked, paused map[exercise.ID]boo
 			list = append(list, a)
 		}
 	}
-	list = slices.DeleteFunc(list, func(a Asked) bool { return days.ended(a.Exercise, a.Until, day) })
+	list = slices.DeleteFunc(list, func(a Asked) bool { return a.Until != 0 && a.Until < day })
 	paused = map[exercise.ID]bool{}
 	since := len(r.Asked)
 	for _, e := range slices.Backward(r.Entries) {

@@ -14,6 +14,9 @@
 //		}
 //	}
 //
+// Where another exercise takes a place for more than the day ([progression.Decision.After] is nil), the one
+// before it gets an end. What is so for the day's check alone is known from the entries.
+//
 // Tests of function go into Function as they went, unable, arms used and stopped too; the
 // plan and the review say what came of them. Work beside lifting goes on from the steps in
 // Beside; what came of each track on each day goes into Practised, and moves them on:

@@ -46,25 +46,11 @@ func (days daysOf) out(id exercise.ID, day units.Day) bool {
 	return of.after != nil && !of.asked
 }
 
-// ended reports whether what was asked for until a day is over on another. An end that was set because
-// of a decision for a day's check is none: it comes before that day, and the exercise was decided on for it.
-func (days daysOf) ended(id exercise.ID, until, day units.Day) bool {
-	if until == 0 || day <= until {
-		return false
-	}
-	for t, of := range days {
-		if t.exercise == id && t.day > until && of.after != nil {
-			return false
-		}
-	}
-	return true
-}
-
 // goesOn is inForce, without what is asked for on its day alone.
 func (l *log) goesOn(id exercise.ID, day units.Day) (*line, bool) {
 	for _, a := range slices.Backward(l.asked[id]) {
 		if a.from <= day && !l.daysOf[turn{id, a.from}].asked {
-			return a, !l.daysOf.ended(id, a.until, day)
+			return a, a.until == 0 || day <= a.until
 		}
 	}
 	return nil, false

@@ -35,8 +35,8 @@ func unwell(r record.Record, day units.Day) screening.Check {
 	return c
 }
 
-// decidedOn checks a day, decides for it, and asks for what follows, as a caller does that knows nothing of
-// what is a day's alone, and ends what another takes the place of.
+// decidedOn checks a day, decides for it, asks for what follows, and ends what another takes the place of
+// for more than the day.
 func decidedOn(t *testing.T, r *record.Record, c screening.Check) record.Entry {
 	t.Helper()
 	r.Checks = append(slices.Clone(r.Checks), c)
@@ -46,7 +46,7 @@ func decidedOn(t *testing.T, r *record.Record, c screening.Check) record.Entry {
 	}
 	r.Entries, r.Asked = append(slices.Clone(r.Entries), e), slices.Clone(r.Asked)
 	for _, item := range e.Items {
-		if item.Decision.Instead != "" {
+		if item.Decision.Instead != "" && item.Decision.After == nil {
 			drop(r, item.Exercise, c.Day-1)
 		}
 		if item.Decision.Next != nil {

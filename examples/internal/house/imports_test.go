@@ -73,7 +73,7 @@ var mayImport = map[string][]string{
 	// reason.
 	"progression/internal/given": slices.Concat(second, []string{"dose"}),
 	"progression/internal/say":   ground,
-	"progression/internal/told":  slices.Concat(ground, []string{"progression/internal/say"}),
+	"progression/internal/told":  slices.Concat(second, []string{"progression/internal/say", "progression/internal/given", "progression/rule", "progression/visit"}),
 	"progression/rule":           slices.Concat(second, []string{"progression/internal/given"}),
 	"progression/programme":      slices.Concat(second, []string{"dose", "dose/week", "progression/rule", "progression/internal/given"}),
 	"progression/visit":          slices.Concat(second, []string{"dose", "progression/rule", "progression/internal/given", "progression/internal/say"}),
