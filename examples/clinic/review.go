@@ -161,8 +161,8 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 		}
 	}
 	again = slices.DeleteFunc(again, func(a record.Asked) bool { return slices.Contains(s.ends, a.Exercise) })
-	if n := len(s.r.Entries); n == 0 || len(s.r.Visits) != s.r.Entries[n-1].Rests.Visits || s.r.Profile.Day != s.r.Entries[n-1].Given.Profile.Day {
-		s.r.Absence = screening.Unknown // what was told before is of other days
+	if n := len(s.r.Entries); s.r.Absence != screening.Yes || n == 0 || len(s.r.Visits) != s.r.Entries[n-1].Rests.Visits || s.r.Profile.Day != s.r.Entries[n-1].Given.Profile.Day {
+		s.r.Absence = screening.Unknown // a yes stands until a visit or another assessment, a no for its day alone
 	}
 	re, err = assess(*s.r, day)
 	var bad *field.Error
