@@ -27,7 +27,10 @@ func (s *session) besides() error {
 	if err != nil {
 		return err
 	}
-	names := strings.ReplaceAll(strings.Trim(fmt.Sprintf("%q", slices.Collect(beside.Troubles())), "[]"), `" "`, `", "`)
+	var names []string
+	for trouble := range beside.Troubles() {
+		names = append(names, strconv.Quote(trouble.String()))
+	}
 	items, _, err := beside.Start(situation) // what they are called, and their dose now
 	if err != nil {
 		return err
@@ -40,7 +43,7 @@ func (s *session) besides() error {
 			continue
 		}
 		most := s.daysSince(s.r.Beside.InForce[at])
-		err := s.Ask("beside_"+string(item.Track), "What came of this: "+page.BesideText(item)+"?", fmt.Sprintf(besideHint, names), func(answer string) error {
+		err := s.Ask("beside_"+string(item.Track), "What came of this: "+page.BesideText(item)+"?", fmt.Sprintf(besideHint, strings.Join(names, ", ")), func(answer string) error {
 			if answer == "" {
 				return nil
 			}

@@ -49,8 +49,7 @@ func begin(s *session) (err error) {
 	return s.interview()
 }
 
-// ofTheDay are the questions whose answers of another day say nothing: how somebody is,
-// and what was measured.
+// ofTheDay are the questions whose answers of another day say nothing: how somebody is, and what was measured.
 var ofTheDay = []string{
 	"signs", "symptoms", "more_signs", "blood_pressure", "blood_pressure_again", "pulse", "resting_pulse_again", "today", "setting_today", "unwell", "hurt", "pain_kind", "pain_site", "pain_side", "pain_during", "pain_after",
 	"pain_settled", "pain_trend", "febrile", "hf_worsening",
@@ -89,8 +88,7 @@ func (s *session) known() (known asking.Known, err error) {
 	return asking.Known{Answers: today, Settled: settled, Was: s.r.Profile}, nil
 }
 
-// interview asks, puts the answers in the place of those from before, and tells
-// what comes of them.
+// interview asks, puts the answers in the place of those from before, and tells what comes of them.
 func (s *session) interview() error {
 	if last := s.r.Profile.Day; s.day < last {
 		return fmt.Errorf("the last assessment is of %s, and one of %s would take its place: nothing is written", last, s.day)
@@ -248,8 +246,7 @@ func (s *session) measureAgain(c screening.Check) error {
 	return s.tell(&c, "")
 }
 
-// tell says what comes of the assessment and of the check of the day, which it keeps, if
-// there is one; and what nobody came to.
+// tell says what comes of the assessment and of the check of the day, which it keeps, if there is one; and what nobody came to.
 func (s *session) tell(c *screening.Check, left string) error {
 	o, err := s.r.Screening(s.day)
 	if err != nil {

@@ -183,7 +183,7 @@ func underway(r record.Record, day units.Day) (string, error) {
 	}
 	text := fmt.Sprintf("Phase %s, %s, the last on %s; review by %s.", r.Phase, page.Counted(len(r.Visits), "visit"), lastVisit(r), dates.Review)
 	for _, o := range dates.Overdue(day) {
-		text += " " + words.Clinician(o)
+		text += " " + words.Clinician(o) + map[string]string{"dose.overdue-review": " With it: week.", "dose.overdue-retest": " With it: test."}[string(o.Code)]
 	}
 	o, err := r.Screening(day)
 	if err == nil && o.Frees.Who != 0 {

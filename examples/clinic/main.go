@@ -50,15 +50,13 @@ type session struct {
 	said   io.Writer // for all else
 }
 
-// steps are what there is to do with one person. Those of people who are there
-// already cannot begin one.
+// steps are what there is to do with one person. Those of people who are there already cannot begin one.
 var steps = map[string]func(*session) error{
 	"new": begin, "ask": (*session).interview, "visit": firstVisit, "week": beginWeek, "check": check, "log": logVisit,
 	"change": change, "review": review, "test": test, "end": end, "show": show, "replay": replay,
 }
 
-// run returns the exit status: 0, 1 for a record or an answer that cannot be used,
-// 2 for a wrong call.
+// run returns the exit status: 0, 1 for a record or an answer that cannot be used, 2 for a wrong call.
 func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	flags := command.New(source)
 	dir := flags.String("dir", "", "the `folder` of the records")

@@ -100,8 +100,7 @@ func (s *session) keepHappened(kinds ...programme.HappeningKind) error {
 	return nil
 }
 
-// decide decides for the next visit, and asks for what comes of it. What is said of the
-// review stands behind its paper.
+// decide decides for the next visit, and asks for what comes of it. What is said of the review stands behind its paper.
 func (s *session) decide(say func(record.Review) error) error {
 	if err := s.besides(); err != nil {
 		return err
@@ -162,7 +161,9 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 		}
 	}
 	again = slices.DeleteFunc(again, func(a record.Asked) bool { return slices.Contains(s.ends, a.Exercise) })
-	s.r.Absence = screening.Unknown
+	if n := len(s.r.Entries); s.r.Absence != screening.Yes || n == 0 || len(s.r.Visits) != s.r.Entries[n-1].Rests.Visits || s.r.Profile.Day != s.r.Entries[n-1].Given.Profile.Day {
+		s.r.Absence = screening.Unknown // a yes stands until a visit or another assessment, a no for its day alone
+	}
 	re, err = assess(*s.r, day)
 	var bad *field.Error
 	if errors.As(err, &bad) && bad.Path == "/absence" {
@@ -195,8 +196,7 @@ func (s *session) isMissed(day units.Day) bool {
 	})
 }
 
-// unheard is the check of this day of which the last decision does not know, nil where
-// there is none.
+// unheard is the check of this day of which the last decision does not know, nil where there is none.
 func (s *session) unheard() *screening.Check {
 	if n := len(s.r.Entries); n > 0 && len(s.r.Checks) <= s.r.Entries[n-1].Rests.Checks {
 		return nil
@@ -220,8 +220,7 @@ func (s *session) takeBack(e record.Entry) {
 	}
 }
 
-// news reports whether a person has trained, was assessed or checked, or somebody looked or
-// told of something, since a decision.
+// news reports whether a person has trained, was assessed or checked, or somebody looked or told of something, since a decision.
 func news(r record.Record, e record.Entry) bool {
 	n := e.Rests
 	return len(r.Visits) > n.Visits || len(r.Checks) > n.Checks || len(r.Happened) > n.Happened || len(r.Looked) > n.Looked || changed(e.Given, r.Given)
@@ -251,8 +250,7 @@ func lastVisit(r record.Record) units.Day {
 	return 0
 }
 
-// demand asks for every dose that was decided on, and for no exercise any more in
-// whose place another came.
+// demand asks for every dose that was decided on, and for no exercise any more in whose place another came.
 func (s *session) demand(e record.Entry) {
 	for _, item := range e.Items {
 		if item.Decision.Instead != "" && item.Decision.After == nil {
@@ -322,8 +320,7 @@ func (s *session) inForce(w week.Week) {
 	}
 }
 
-// renew begins a new plan: its days run from now on, and where the phase may be left
-// the next one can begin.
+// renew begins a new plan: its days run from now on, and where the phase may be left the next one can begin.
 func renew(s *session) error {
 	standing, err := s.happened()
 	if err != nil {

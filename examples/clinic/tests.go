@@ -107,8 +107,7 @@ func (s *session) chosen() (choice.Chosen, error) {
 
 const triedHint = `such as "12 reps, seat 45 cm": the result and, behind a comma, what has to be alike next time (as last time where it is not said); of a time "9.4 s"; or "unable", "used arms", "stopped", "refused"; of a side "right dominant 30 kg; left non-dominant 28 kg"; nothing where it was not tried`
 
-// functionTests asks how each test went that belongs to the person, unless it was told
-// today already.
+// functionTests asks how each test went that belongs to the person, unless it was told today already.
 func (s *session) functionTests() error {
 	chosen, err := s.chosen()
 	if err != nil {
@@ -166,8 +165,7 @@ func lastTime(was []choice.Tried) string {
 	return " Last time, " + strings.Join(said, "; ") + "."
 }
 
-// ways are those in which a trial may go, as its name lists them behind a comma; none where
-// any protocol may be told.
+// ways are those in which a trial may go, as its name lists them behind a comma; none where any protocol may be told.
 func ways(t choice.Tried) []string {
 	_, list, some := strings.Cut(t.Trial.String(), ", ")
 	if !some {

@@ -1,13 +1,17 @@
 package main
 
 import (
+	"fmt"
 	"os"
 	"path/filepath"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
+	"example.org/posology/dose/beside"
 	"example.org/posology/dose/choice"
+	"example.org/posology/dose/equipment"
 	"example.org/posology/dose/exercise"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
@@ -131,5 +135,59 @@ func TestPainOfNoKnownKind(t *testing.T) {
 			}
 			w.says(w.step(0, "2027-01-06", "review", "new: none\nlooked: E\nlooked_by: the physiotherapist\n"), "not Doses none", "not "+waits)
 		}
+	}
+}
+
+// All kinds of weights can be typed, and beside those that are there; what cannot be read says which form can.
+func TestKitIsTyped(t *testing.T) {
+	kg := func(n float64) units.Marked { return units.Must(units.ParseMarked(fmt.Sprintf("%g kg", n))) }
+	had := equipment.Kit{Dumbbells: []equipment.Dumbbell{{Mass: kg(2), Count: 2}}, Plates: []equipment.Plate{{Mass: kg(5), Count: 2}}, Bands: []string{"red"}}
+	for text, want := range map[string]equipment.Kit{
+		"2 x 2 kg, 1x 4kg dumbbell":                   {Dumbbells: []equipment.Dumbbell{{Mass: kg(2), Count: 2}, {Mass: kg(4), Count: 1}}},
+		"1 x 8 kg Kettlebell, 2 x 1 kg ankle weights": {Kettlebells: []equipment.Dumbbell{{Mass: kg(8), Count: 1}}, AnkleWeights: []equipment.Dumbbell{{Mass: kg(1), Count: 2}}},
+		"1 x 20 kg bar, 2 x 2 kg handles, 4 x 1.25 kg plates": {
+			Bars: []equipment.Bar{{Mass: kg(20)}}, Handles: []equipment.Handle{{Mass: kg(2), Count: 2}}, Plates: []equipment.Plate{{Mass: kg(1.25), Count: 4}},
+		},
+		"stack 5 10 15 kg, bands yellow red":         {Stacks: []equipment.Stack{{Pins: []units.Marked{kg(5), kg(10), kg(15)}}}, Bands: []string{"yellow", "red"}},
+		"+ 1 x 2 kg, 2 x 5 kg plate, bands red blue": {Dumbbells: []equipment.Dumbbell{{Mass: kg(2), Count: 3}}, Plates: []equipment.Plate{{Mass: kg(5), Count: 4}}, Bands: []string{"red", "blue"}},
+		"none": {},
+	} {
+		s := session{r: &record.Record{Given: record.Given{Kit: had}}}
+		if got, err := s.readKit(text); err != nil || !got.Equal(want) {
+			t.Errorf("%q: %+v, %v", text, got, err)
+		}
+		if had.Dumbbells[0].Count != 2 || had.Plates[0].Count != 2 {
+			t.Fatalf("%q changed the kit before: %+v", text, had)
+		}
+	}
+	for _, text := range []string{"2 kg", "2 x 20 kg bar", "0 x 20 kg bar", "0 x 2 kg", "99999999999999999999 x 2 kg", "2 x 4 kg box", "bands", "bands Rot grün", "bands red red", "stack", "stack kg", "stack 5 kg 10 kg", "stack 10 5 kg", "2 x 4 kg,", "1 x 4 plates"} {
+		if kit, err := (&session{r: &record.Record{}}).readKit(text); err == nil {
+			t.Errorf("%q: %+v", text, kit)
+		}
+	}
+}
+
+// What may have happened beside lifting is named as it is to be typed.
+func TestTroublesAreNamed(t *testing.T) {
+	f := begun(t)
+	step := tryer{t, f}.step
+	step(0, "2027-01-05", "log", calm)
+	said, _ := typedIn(t, f, "review", "2027-01-06", "none\n\n\n\n\n\n\n")
+	for trouble := range beside.Troubles() {
+		if !strings.Contains(said, strconv.Quote(trouble.String())) {
+			t.Errorf("no %s in %s", trouble, said)
+		}
+	}
+}
+
+// An illness that was told at a review stands in the next one of the same days: both decisions come out again.
+func TestIllnessStands(t *testing.T) {
+	step := tryer{t, begun(t)}.step
+	step(0, "2027-01-05", "log", calm)
+	step(0, "2027-01-20", "review", "new: none\nabsence: yes\n")
+	step(0, "2027-01-20", "review", "new: none\n")
+	step(0, "2027-01-20", "replay", "")
+	if said := step(0, "2027-01-20", "list", ""); !strings.Contains(said, "With it: week. ") {
+		t.Error(said)
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"os"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -75,10 +76,9 @@ func inTurn(all ...func() error) error {
 	return nil
 }
 
-// kit asks for the weights that are there. Where they are not needed, nothing means those
-// from before.
+// kit asks for the weights that are there. Where they are not needed, nothing means those from before.
 func (s *session) kit(text string, needed bool) error {
-	return s.Ask("kit", text, `such as "2 x 1 kg, 2 x 2 kg, 1 x 8 kg", "+ 2 x 5 kg" beside those from before, "like NAME" who has the same, a FILE.json, or "none"`, func(answer string) error {
+	return s.Ask("kit", text, `dumbbells such as "2 x 1 kg, 2 x 2 kg, 1 x 8 kg"; the rest by name, "1 x 8 kg kettlebell, 2 x 1 kg ankle weight, 1 x 20 kg bar, 2 x 2 kg handle, 4 x 5 kg plate", "stack 5 10 15 kg" with what each pin lifts, "bands yellow red" with all of them, the weakest first; "+ 2 x 5 kg" beside those from before, "like NAME" who has the same, a FILE.json, or "none"`, func(answer string) error {
 		if answer == "" && !needed {
 			return nil
 		}
@@ -86,8 +86,7 @@ func (s *session) kit(text string, needed bool) error {
 	})
 }
 
-// put keeps what was read, if it could be: who corrects a slip, or then says nothing, has
-// what was there before.
+// put keeps what was read, if it could be: who corrects a slip, or then says nothing, has what was there before.
 func put[T any](to *T) func(T, error) error {
 	return func(v T, err error) error {
 		if err == nil {
@@ -107,10 +106,7 @@ func (s *session) readKit(answer string) (kit equipment.Kit, err error) {
 	}
 	if strings.HasSuffix(answer, ".json") {
 		data, err := os.ReadFile(answer)
-		if err != nil {
-			return kit, err
-		}
-		err = field.Decode(data, &kit, field.Strict)
+		err = cmp.Or(err, field.Decode(data, &kit, field.Strict))
 		return kit, err
 	}
 	if strings.EqualFold(answer, "none") {
@@ -119,21 +115,57 @@ func (s *session) readKit(answer string) (kit equipment.Kit, err error) {
 	answer, more := strings.CutPrefix(answer, "+")
 	if more {
 		kit = s.r.Kit
-		kit.Dumbbells = slices.Clone(kit.Dumbbells)
 	}
-	for one := range strings.SplitSeq(answer, ",") {
-		number, mass, found := strings.Cut(one, "x")
-		n, err := strconv.Atoi(strings.TrimSpace(number))
-		if err != nil || !found {
-			return kit, fmt.Errorf(`%q is not of the form "2 x 4 kg"`, strings.TrimSpace(one))
-		}
-		marked, err := units.ParseMarked(strings.TrimSpace(mass))
-		if err != nil {
+	for one := range strings.SplitSeq(strings.ToLower(answer), ",") {
+		if kit, err = withOne(kit, strings.TrimSpace(one)); err != nil {
 			return kit, err
 		}
-		kit.Dumbbells = append(kit.Dumbbells, equipment.Dumbbell{Mass: marked, Count: n})
 	}
 	return kit, kit.Validate()
+}
+
+// kindOf is how one kind of weight is typed: how many, what each weighs, and what it is.
+var kindOf = regexp.MustCompile(`^(\d+) *x *(.+?)(?: +(dumbbell|kettlebell|ankle weight|bar|handle|plate)s?)?$`)
+
+// withOne is a kit with one kind of weight more, or with all bands, since they have an order.
+func withOne(kit equipment.Kit, text string) (_ equipment.Kit, err error) {
+	words := strings.Fields(text)
+	switch n := len(words) - 1; {
+	case n > 0 && words[0] == "bands":
+		kit.Bands = words[1:]
+		return kit, nil
+	case n > 1 && words[0] == "stack": // the unit is the last word
+		pins := make([]units.Marked, n-1)
+		for i, pin := range words[1:n] {
+			mass, bad := units.ParseMarked(pin + " " + words[n])
+			pins[i], err = mass, cmp.Or(err, bad)
+		}
+		kit.Stacks = append(slices.Clip(kit.Stacks), equipment.Stack{Pins: pins})
+		return kit, err
+	}
+	typed := kindOf.FindStringSubmatch(text)
+	if typed == nil || typed[3] == "bar" && typed[1] != "1" { // one is used at a time
+		return kit, fmt.Errorf(`%q is not of the form "2 x 4 kg", "1 x 8 kg kettlebell", "1 x 20 kg bar", "stack 5 10 15 kg" or "bands yellow red"`, text)
+	}
+	n, _ := strconv.Atoi(typed[1]) // too many for an int are too many for a kit
+	mass, err := units.ParseMarked(typed[2])
+	one := equipment.Dumbbell{Mass: mass, Count: n}
+	switch kind := typed[3]; {
+	case err != nil:
+	case kind == "kettlebell":
+		kit.Kettlebells = append(slices.Clip(kit.Kettlebells), one)
+	case kind == "ankle weight":
+		kit.AnkleWeights = append(slices.Clip(kit.AnkleWeights), one)
+	case kind == "bar":
+		kit.Bars = append(slices.Clip(kit.Bars), equipment.Bar{Mass: mass})
+	case kind == "handle":
+		return kit.With(equipment.Purchase{Handle: equipment.Handle{Mass: mass, Count: n}})
+	case kind == "plate":
+		return kit.With(equipment.Purchase{Plate: equipment.Plate{Mass: mass, Count: n}})
+	default:
+		return kit.With(equipment.Purchase{Dumbbell: one})
+	}
+	return kit, err
 }
 
 // daysIn are the days of an answer, sorted.
@@ -258,12 +290,10 @@ func (s *session) weighed() error {
 	return s.plausible(before)
 }
 
-// Masses of a body outside of which a slip is likelier than the person: our own choice, and
-// no clinical number.
+// Masses of a body outside of which a slip is likelier than the person: our own choice, and no clinical number.
 const leastBody, mostBody = 30 * units.Kilogram, 250 * units.Kilogram
 
-// plausible asks about a body mass that is likely to be a slip, and goes back to the one before unless
-// somebody says that it is right.
+// plausible asks about a body mass that is likely to be a slip, and goes back to the one before unless somebody says that it is right.
 func (s *session) plausible(before units.Mass) error {
 	m := s.r.BodyMass
 	if m >= leastBody && m <= mostBody {

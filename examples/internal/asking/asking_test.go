@@ -4,6 +4,7 @@ import (
 	"bufio"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 	"testing"
 
@@ -26,6 +27,21 @@ func TestPick(t *testing.T) {
 		if got := fmt.Sprint(list.Present, list.Unsure); (err == nil) != (want != "") || err == nil && got != want {
 			t.Errorf("%q: %s, %v; want %s", text, got, err, want)
 		}
+	}
+}
+
+// A choice is taken by its name with or without its article.
+func TestAmong(t *testing.T) {
+	list := slices.Collect(screening.Lifters())
+	for i, one := range list {
+		for _, answer := range []string{one.String(), strings.TrimPrefix(one.String(), "the "), fmt.Sprint(i + 1)} {
+			if got, err := among(list, answer); err != nil || got != i {
+				t.Errorf("%q: %d, %v", answer, got, err)
+			}
+		}
+	}
+	if _, err := among(list, "the"); err == nil {
+		t.Error("an article is no name")
 	}
 }
 

@@ -85,8 +85,7 @@ func Converse(day units.Day, lines *bufio.Scanner, out io.Writer, known Known) (
 	return talk, nil
 }
 
-// usual is the answer of before; the company of a day is that of the other days, unless
-// somebody says otherwise.
+// usual is the answer of before; the company of a day is that of the other days, unless somebody says otherwise.
 func usual(talk interview.Interview, q interview.FormQuestion, before map[string]string) string {
 	for _, g := range talk.Given() {
 		if q.Key == "setting_today" && g.Key == "setting" {
@@ -99,8 +98,7 @@ func usual(talk interview.Interview, q interview.FormQuestion, before map[string
 // second are readings that were taken again after a rest, by the key of the first.
 var second = map[string]string{"blood_pressure": "blood_pressure_again", "pulse": "resting_pulse_again", "oxygen_saturation": "oxygen_saturation_again"}
 
-// forget drops the second reading of before where the first is another now: it was taken
-// beside that one, and counts in its place.
+// forget drops the second reading of before where the first is another now: it was taken beside that one, and counts in its place.
 func forget(before map[string]string, key, answer string) {
 	if answer != before[key] {
 		delete(before, second[key])

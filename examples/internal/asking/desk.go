@@ -30,15 +30,13 @@ type Desk struct {
 // Typed returns a desk at which somebody types.
 func Typed(in io.Reader, out io.Writer) Desk { return Desk{lines: bufio.NewScanner(in), out: out} }
 
-// Filed returns a desk that finds its answers in a file. What has no line there is
-// taken for an empty answer.
+// Filed returns a desk that finds its answers in a file. What has no line there is taken for an empty answer.
 func Filed(a Answers) Desk { return Desk{file: &a} }
 
 // IsTyped reports whether somebody types.
 func (d Desk) IsTyped() bool { return d.file == nil }
 
-// Ask asks until an answer can be read, which may be the empty one. An answer of a
-// file that cannot be read is an error with its line.
+// Ask asks until an answer can be read, which may be the empty one. An answer of a file that cannot be read is an error with its line.
 func (d Desk) Ask(key, text, hint string, read func(answer string) error) error {
 	if !d.IsTyped() {
 		if err := read(d.file.Take(key)); err != nil {
@@ -98,8 +96,7 @@ func (d Desk) Unused() []string {
 	return d.file.Unused()
 }
 
-// OneOf asks for one of several values, by number or name. The zero value is that
-// nothing was answered or is not known, where that may be.
+// OneOf asks for one of several values, by number or name. The zero value is that nothing was answered or is not known, where that may be.
 func OneOf[T fmt.Stringer](d Desk, key, text string, all iter.Seq[T], needed bool) (one T, err error) {
 	list := slices.Collect(all)
 	err = d.Ask(key, text+numbered(list), "one number or name", func(answer string) error {
@@ -115,8 +112,7 @@ func OneOf[T fmt.Stringer](d Desk, key, text string, all iter.Seq[T], needed boo
 	return one, err
 }
 
-// SeveralOf asks for any of several values, by number or name, or "none" of them. An
-// empty answer means that it was not asked.
+// SeveralOf asks for any of several values, by number or name, or "none" of them. An empty answer means that it was not asked.
 func SeveralOf[T fmt.Stringer](d Desk, key, text string, all iter.Seq[T]) (some []T, asked bool, err error) {
 	list := slices.Collect(all)
 	err = d.Ask(key, text+numbered(list), `numbers or names with commas between them; "none"`, func(answer string) error {
@@ -148,7 +144,9 @@ func among[T fmt.Stringer](list []T, answer string) (int, error) {
 	if n, err := strconv.Atoi(answer); err == nil && n >= 1 && n <= len(list) {
 		return n - 1, nil
 	}
-	if i := slices.IndexFunc(list, func(one T) bool { return strings.EqualFold(one.String(), answer) }); i >= 0 {
+	if i := slices.IndexFunc(list, func(one T) bool {
+		return strings.EqualFold(strings.TrimPrefix(one.String(), "the "), strings.TrimPrefix(answer, "the "))
+	}); i >= 0 {
 		return i, nil
 	}
 	return 0, fmt.Errorf("%q is none of%s", answer, strings.TrimSuffix(numbered(list), "."))

@@ -152,8 +152,7 @@ type Change struct {
 	is    []byte
 }
 
-// Change says what would be written of a person beside what stands in the folder. A
-// record that could not be read back is an error.
+// Change says what would be written of a person beside what stands in the folder. A record that could not be read back is an error.
 func (p Person) Change() (Change, error) {
 	text, err := p.Record.Value()
 	if err != nil {
@@ -207,8 +206,7 @@ func (f Folder) replace(c Change) error {
 	return whole(f.File(c.Name), c.is)
 }
 
-// keep puts a record with the older ones, unless it is the last of them: kept by
-// somebody who was then stopped.
+// keep puts a record with the older ones, unless it is the last of them: kept by somebody who was then stopped.
 func (f Folder) keep(name string, data []byte) error {
 	n := 1
 	for ; ; n++ {

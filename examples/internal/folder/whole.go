@@ -6,16 +6,13 @@ import (
 	"time"
 )
 
-// Reached is told of every change of the disk once it is made. Tests end the
-// process there.
+// Reached is told of every change of the disk once it is made. Tests end the process there.
 var Reached = func(what string) {}
 
-// stale is the age from which on a part of a file was left by somebody who was
-// stopped.
+// stale is the age from which on a part of a file was left by somebody who was stopped.
 const stale = time.Hour
 
-// whole puts a file in its place, with all of data or not at all: it is written
-// under another name, kept safe, and renamed.
+// whole puts a file in its place, with all of data or not at all: it is written under another name, kept safe, and renamed.
 func whole(name string, data []byte) (err error) {
 	folder, base := filepath.Split(name)
 	if err := os.MkdirAll(folder, 0o700); err != nil { // people's records: nobody else's to read
