@@ -126,7 +126,10 @@ func TestTwoSides(t *testing.T) {
 	for before := i; ; {
 		q, _ := before.Next()
 		if q.Key != "pacemaker_side" {
-			before, _ = before.Back()
+			was, any := before.Back()
+			if before = was; !any {
+				t.Fatal("the side of the pacemaker is not asked")
+			}
 			continue
 		}
 		if q.Because != "pacemaker" || q.Form != OneOf || !strings.HasPrefix(q.Client, "A pacemaker. On which side?") || before.Profile().Events[0].Side != 0 {
