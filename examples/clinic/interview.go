@@ -153,7 +153,8 @@ func (s *session) stillHeld() error {
 	p := &s.r.Profile
 	o, err := s.r.Screening(s.day)
 	for _, f := range o.Findings {
-		if err != nil || p.Conditions.Of(f.Code) != screening.No || f.Exit.With != screening.AClearance || f.Route < screening.AskFirst {
+		term, _ := screening.LookUp(f.Code)
+		if err != nil || term.Kind != screening.Condition || p.Conditions.Of(f.Code) != screening.No || f.Exit.With != screening.AClearance || f.Route < screening.AskFirst {
 			continue
 		}
 		page.Wrap(s.said, "", fmt.Sprintf("It is answered with no: %s. What happened holds it all the same. What frees it: %s.", screening.Option(f.Code), f.Exit))
