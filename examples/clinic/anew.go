@@ -115,11 +115,10 @@ func (s *session) firstOf(last record.Asked, day units.Day) (next *dose.Prescrip
 
 // lastAsked is what was asked for last of an exercise, its name alone where nothing was.
 func lastAsked(r record.Record, id exercise.ID) record.Asked {
-	last := record.Asked{Exercise: id}
-	for _, a := range r.Asked {
+	for _, a := range slices.Backward(r.Asked) {
 		if a.Exercise == id {
-			last = a
+			return a
 		}
 	}
-	return last
+	return record.Asked{Exercise: id}
 }

@@ -126,6 +126,9 @@ func (s *session) interview() error {
 		}
 	}
 	s.r.Profile = p
+	if err := s.stillHeld(); err != nil {
+		return err
+	}
 	left := s.keepInterview(talk, known.Was.Day)
 	signs, err := s.graveSigns()
 	if err != nil {
@@ -140,6 +143,25 @@ func (s *session) interview() error {
 		left = strings.TrimSpace(fmt.Sprintf("The check of %s stays as it is: what it found holds for that day, and nothing of the day was asked again. %s", s.day, left))
 	}
 	return s.tell(nil, left)
+}
+
+// stillHeld says what holds a condition that is answered with no, as the day of a fracture does, and asks for
+// the letter that would free it.
+func (s *session) stillHeld() error {
+	p := &s.r.Profile
+	o, err := s.r.Screening(s.day)
+	for _, f := range o.Findings {
+		term, _ := screening.LookUp(f.Code)
+		if err != nil || term.Kind != screening.Condition || p.Conditions.Of(f.Code) != screening.No || f.Exit.With != screening.AClearance || f.Route < screening.AskFirst {
+			continue
+		}
+		page.Wrap(s.said, "", fmt.Sprintf("It is answered with no: %s. What happened holds it all the same. What frees it: %s.", screening.Option(f.Code), f.Exit))
+		who, stop := s.who("letter_"+string(f.Code), "Who has written that training may go on with it?", "a name; nothing: nobody has")
+		if err = stop; who != "" {
+			p.Clearances = append(slices.Clip(p.Clearances), screening.Clearance{Who: who, Day: s.day, Scope: []screening.Code{f.Code}})
+		}
+	}
+	return err
 }
 
 // ofToday is the last check of this day, nil where there is none.

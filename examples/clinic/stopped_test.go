@@ -78,3 +78,28 @@ func TestDoneThoughStopped(t *testing.T) {
 		t.Error("what was done is not kept")
 	}
 }
+
+// A fracture that is told to be no longer so is held by its event: the page says until when and by what it
+// is freed, and keeps who wrote that it may be loaded. A region that is none is answered with those there are.
+func TestWhatAnEventHoldsIsSaid(t *testing.T) {
+	w := copied(t, begun(t))
+	lines := func(region string) string {
+		return "areas: pressure bones\npressure: hypertension_treated\nbones: recent_fracture\nfracture_region: " + region + "\nblood_pressure: 130/80\npulse: 66\ntoday: no\n"
+	}
+	if said := w.step(1, "2027-01-06", "ask", lines("ribs")); !strings.Contains(said, "one of ") || !strings.Contains(said, "shoulder") {
+		t.Error(said)
+	}
+	w.step(0, "2027-01-05", "log", "goblet-squat: all@9\none-arm-dumbbell-row: all@9\npain: no\n")
+	w.step(0, "2027-01-06", "review", "new: fracture\n")
+	gone := well + "no_longer: recent_fracture\nareas: pressure bones\npressure: hypertension_treated\nbones: none\nblood_pressure: 130/80\npulse: 66\ntoday: no\n"
+	said := w.step(0, "2027-01-07", "ask", gone)
+	w.says(said, "What happened holds it all the same.")
+	if n := len(recordOf(t, w.folder).Profile.Clearances); n > 0 {
+		t.Errorf("%d clearances", n)
+	}
+	w = copied(t, w.folder)
+	w.step(0, "2027-01-07", "ask", gone+"letter_recent_fracture: Surgeon B\n")
+	if c := recordOf(t, w.folder).Profile.Clearances; len(c) != 1 || c[0].Who != "Surgeon B" {
+		t.Errorf("%+v\n%s", c, said)
+	}
+}

@@ -9,6 +9,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"example.org/posology/dose"
+	"example.org/posology/progression/programme"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"
@@ -57,5 +58,27 @@ func TestLookedByIsKept(t *testing.T) {
 	r.Looked[0].By = 99
 	if err := r.Validate(); err == nil || !strings.Contains(err.Error(), "/looked/0/by") {
 		t.Error(err)
+	}
+}
+
+// A knock on the head sends to the doctor today, who takes a blood thinner too; after the look nothing stands,
+// and the review still says that no assessment knows of it, so that the next one hears of it.
+func TestHeadKnockIsToldOn(t *testing.T) {
+	for _, thinner := range []bool{false, true} {
+		r := read(t, review)
+		if thinner {
+			r.Profile.Conditions = screening.AskedFor(append(r.Profile.Conditions.Present, "anticoagulant")...)
+		}
+		day := r.Visits[len(r.Visits)-1].Day + 3
+		r.Happened = []programme.Happening{{Kind: programme.HeadKnock, Day: day}}
+		list, err := r.Alarms(day)
+		if err != nil || len(list) != 1 || !list[0].Open || list[0].Route != screening.SameDay || list[0].Who != screening.TheDoctor || list[0].Counts(screening.ThePhysio) {
+			t.Errorf("%v: %+v", err, list)
+		}
+		r.Looked = []record.Look{{Observation: dose.Observation{Who: "Doctor M", Day: day}, By: screening.TheDoctor, Visits: len(r.Visits), Happened: 1}}
+		re, err := r.Assess(day)
+		if err != nil || len(re.Alarms) > 0 || len(re.Told) != 1 || re.Told[0].Kind != programme.HeadKnock || re.Told[0].Reasons[0].Code != "progression.happened-reviewed" {
+			t.Errorf("looked at: %v, %+v, %+v", err, re.Alarms, re.Told)
+		}
 	}
 }

@@ -1,6 +1,7 @@
 package record
 
 import (
+	"cmp"
 	"errors"
 	"slices"
 
@@ -73,7 +74,7 @@ func (r Record) lastOf(e Entry) units.Day {
 
 // saysStopped says that an exercise stays stopped, itself or as one that could come in another's place.
 func saysStopped(code evidence.ReasonCode, name string, by Entry) evidence.Reason {
-	return evidence.Because(code, "progression.refer", "progression.variant").With(evidence.Term("exercise", name), evidence.Day("day", by.Day))
+	return evidence.Because(code, "progression.refer", "progression.variant").With(evidence.Term("exercise", name), evidence.Day("day", cmp.Or(by.Decided, by.Day)))
 }
 
 // keepStops puts a stop in place of every dose of an exercise that was stopped until somebody has

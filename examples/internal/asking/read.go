@@ -68,7 +68,11 @@ func choose(answer string, choices []interview.Choice) (screening.Code, error) {
 		})
 	}
 	if i < 1 || i > len(choices) {
-		return "", fmt.Errorf("please choose a number from 1 to %d", len(choices))
+		err := fmt.Sprintf("please choose a number from 1 to %d, or one of", len(choices))
+		for _, c := range choices {
+			err += fmt.Sprintf(" %q", c.Code)
+		}
+		return "", errors.New(err)
 	}
 	return choices[i-1].Code, nil
 }
