@@ -17,6 +17,15 @@ import (
 
 const besideHint = `such as "4 days, least 10": on how many days, and the least of any of them (seconds held, movements, minutes); behind that what happened: "more hands", %s; "0 days, missed 20"; nothing where it is not known`
 
+// troubles are what may have happened, as it is typed.
+func troubles() string {
+	var names []string
+	for trouble := range beside.Troubles() {
+		names = append(names, strconv.Quote(trouble.String()))
+	}
+	return strings.Join(names, ", ")
+}
+
 // besides asks what came of the work beside lifting since it was last looked at, and goes
 // on with its steps. Of what nothing is known stays as it is.
 func (s *session) besides() error {
@@ -26,10 +35,6 @@ func (s *session) besides() error {
 	situation, err := s.situation()
 	if err != nil {
 		return err
-	}
-	var names []string
-	for trouble := range beside.Troubles() {
-		names = append(names, strconv.Quote(trouble.String()))
 	}
 	items, _, err := beside.Start(situation) // what they are called, and their dose now
 	if err != nil {
@@ -43,7 +48,7 @@ func (s *session) besides() error {
 			continue
 		}
 		most := s.daysSince(s.r.Beside.InForce[at])
-		err := s.Ask("beside_"+string(item.Track), "What came of this: "+page.BesideText(item)+"?", fmt.Sprintf(besideHint, strings.Join(names, ", ")), func(answer string) error {
+		err := s.Ask("beside_"+string(item.Track), "What came of this: "+page.BesideText(item)+"?", fmt.Sprintf(besideHint, troubles()), func(answer string) error {
 			if answer == "" {
 				return nil
 			}

@@ -78,6 +78,23 @@ func changed(was, is record.Given) bool {
 		was.Minutes != is.Minutes || !slices.Equal(was.Exercises, is.Exercises)
 }
 
+// news reports whether a person has trained, was assessed or checked, or somebody looked or told of something, since a decision.
+func news(r record.Record, e record.Entry) bool {
+	n := e.Rests
+	return len(r.Visits) > n.Visits || len(r.Checks) > n.Checks || len(r.Happened) > n.Happened || len(r.Looked) > n.Looked || changed(e.Given, r.Given)
+}
+
+// heard reports whether anything but visits is new since the last decision.
+func (s *session) heard() bool {
+	n := len(s.r.Entries)
+	if n == 0 {
+		return false
+	}
+	last := s.r.Entries[n-1]
+	last.Rests.Visits = len(s.r.Visits)
+	return news(*s.r, last)
+}
+
 func (s *session) goal() error {
 	goal, err := asking.OneOf(s.Desk, "goal", fmt.Sprintf("What is the training for now? Nothing: as before, %s.", s.r.Goal), guideline.Goals(), false)
 	s.r.Goal = cmp.Or(goal, s.r.Goal)

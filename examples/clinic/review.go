@@ -139,9 +139,10 @@ var errDecided = errors.New("the next visit was decided for already, and log com
 // lookBack reviews for the next visit: the one of this day, if its check was made
 // and nothing was logged of it, else that of the next day of the plan. What is new since the
 // decision for it (see [news]), what stands, and all of it being paused take that decision back.
-// What was never done yet comes back, to be asked for again. It asks why many days have passed.
+// What was never done yet comes back as it was, where nothing but visits is new; else it is decided on too, since
+// it may be too much by what was found. It asks why many days have passed.
 func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review, error)) (re record.Review, again []record.Asked, err error) {
-	day := max(s.day, lastVisit(*s.r)+1)
+	day, heard := max(s.day, lastVisit(*s.r)+1), s.heard()
 	if n := len(s.r.Entries); n > 0 && len(s.r.Entries[n-1].Items) > 0 && s.r.Entries[n-1].Day >= day {
 		last := s.r.Entries[n-1]
 		if stands, err := s.r.Alarms(s.day); err != nil || len(stands) == 0 && !s.changes && !news(*s.r, last) && !idle(*s.r, last.Day) && stale(*s.r, s.day) == "" {
@@ -152,9 +153,22 @@ func (s *session) lookBack(assess func(record.Record, units.Day) (record.Review,
 	for _, id := range s.ends {
 		s.drop(id, day-1)
 	}
-	again = s.taken
+	if heard {
+		s.taken = slices.DeleteFunc(s.taken, func(a record.Asked) bool {
+			a.From = max(lastVisit(*s.r), lastAsked(*s.r, a.Exercise).From) + 1
+			switch {
+			case slices.Contains(s.ends, a.Exercise):
+			case a.From >= day:
+				return false // no day is left on which it was asked for before
+			default:
+				s.r.Asked = append(s.r.Asked, a)
+			}
+			return true
+		})
+	}
+	again = slices.Clone(s.taken)
 	for _, a := range inForce(*s.r, day-1) {
-		if !wasDone(*s.r, a.Exercise) {
+		if !heard && !wasDone(*s.r, a.Exercise) {
 			s.drop(a.Exercise, day-1)
 			a.Until = 0 // of an earlier look on the same day
 			again = append(slices.DeleteFunc(again, func(b record.Asked) bool { return b.Exercise == a.Exercise }), a)
@@ -218,12 +232,6 @@ func (s *session) takeBack(e record.Entry) {
 			s.taken = append(s.taken, a)
 		}
 	}
-}
-
-// news reports whether a person has trained, was assessed or checked, or somebody looked or told of something, since a decision.
-func news(r record.Record, e record.Entry) bool {
-	n := e.Rests
-	return len(r.Visits) > n.Visits || len(r.Checks) > n.Checks || len(r.Happened) > n.Happened || len(r.Looked) > n.Looked || changed(e.Given, r.Given)
 }
 
 // forNext reviews on a day, for the visit that comes next from then on.

@@ -60,3 +60,33 @@ func TestSignOfAnAssessmentStands(t *testing.T) {
 		w.says(w.step(0, "2027-01-06", "list", ""), "not "+lately, "What came up on Tuesday 5 January 2027 was looked at by Doctor M", "Next: ask")
 	}
 }
+
+// What was never done yet is decided on for a day whose check found something: it is not asked
+// for with its weight on a day for practice without weights. Where nothing was found it is as it was.
+func TestNeverDoneIsDecidedOn(t *testing.T) {
+	w := tryer{t, begun(t)}
+	loaded := func() (n int) {
+		p, err := w.folder.Read("hall")
+		if err != nil {
+			t.Fatal(err)
+		}
+		list, paused := p.Record.AskedOn(dayOf(t, "2027-01-08"))
+		for _, a := range list {
+			if a.Load > 0 && !paused[a.Exercise] {
+				n++
+			}
+		}
+		return n
+	}
+	w.step(0, "2027-01-05", "log", calm)
+	before := loaded()
+	w.step(0, "2027-01-06", "review", "new: none\n")
+	if n := loaded(); n != before {
+		t.Errorf("%d with a weight after a calm visit, want %d", n, before)
+	}
+	w.step(0, "2027-01-08", "check", well+"blood_pressure: 172/98\nblood_pressure_again: 172/98\npulse: 70\ntoday: yes\nhurt: no\nfebrile: no\n")
+	w.step(0, "2027-01-08", "review", "new: none\n")
+	if n := loaded(); before == 0 || n != 0 {
+		t.Errorf("%d of %d with a weight on a day for practice without", n, before)
+	}
+}
