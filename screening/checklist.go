@@ -70,8 +70,6 @@ func (c Checklist) check(kinds ...Kind) error {
 			}
 		}
 	}
-	if !c.Asked && len(c.Present)+len(c.Unsure) > 0 {
-		bad.Add("/asked", field.Bad(false, "true where the list holds codes", field.ErrConflict))
-	}
+	bad.Refuse(!c.Asked && len(c.Present)+len(c.Unsure) > 0, "/asked", false, "true where the list holds codes", field.ErrConflict)
 	return bad.Err()
 }

@@ -157,9 +157,7 @@ func (l *Limits) check() error {
 	var bad field.Errors
 	bad.Add("/max_fraction", within(float64(l.MaxFraction), 0, 1, " of the one-repetition maximum"))
 	bad.Add("/min_reserve", within(float64(l.MinReserve), 0, mostReserve, " repetitions"))
-	if l.Lighten.FewerSets < 0 {
-		bad.Add("/lighten/fewer_sets", field.Bad(l.Lighten.FewerSets, "0 sets or more", field.ErrOutOfRange))
-	}
+	bad.Refuse(l.Lighten.FewerSets < 0, "/lighten/fewer_sets", l.Lighten.FewerSets, "0 sets or more", field.ErrOutOfRange)
 	bad.Add("/lighten/more_reserve", within(float64(l.Lighten.MoreReserve), 0, mostReserve, " repetitions"))
 	bad.Add("/max_intensity", given(intensities, l.MaxIntensity))
 	bad.Add("/least_count", within(l.LeastCount, 0, mostLeastCount, " repetitions"))
@@ -179,9 +177,7 @@ func (m MassLimit) check() error {
 	var bad field.Errors
 	bad.Add("/region", givenBy(m.Region != 0, m.Region.Check))
 	bad.Add("/side", givenBy(m.Side != 0, m.Side.Check))
-	if m.Max < 0 {
-		bad.Add("/max", field.Bad(m.Max, "0 kg or more", field.ErrOutOfRange))
-	}
+	bad.Refuse(m.Max < 0, "/max", m.Max, "0 kg or more", field.ErrOutOfRange)
 	return bad.Err()
 }
 

@@ -42,9 +42,7 @@ func (b *BloodPressure) check() error {
 	var bad field.Errors
 	bad.Add("/systolic", within(b.Systolic, 50, 300, " mmHg"))
 	bad.Add("/diastolic", within(b.Diastolic, 20, 200, " mmHg"))
-	if len(bad) == 0 && b.Diastolic >= b.Systolic {
-		bad.Add("/diastolic", field.Bad(b.Diastolic, "below the systolic pressure", field.ErrConflict))
-	}
+	bad.Refuse(len(bad) == 0 && b.Diastolic >= b.Systolic, "/diastolic", b.Diastolic, "below the systolic pressure", field.ErrConflict)
 	return bad.Err()
 }
 
@@ -86,9 +84,7 @@ func (w *WeightGain) check() error {
 		return nil
 	}
 	var bad field.Errors
-	if w.Mass < -20*units.Kilogram || w.Mass > 20*units.Kilogram {
-		bad.Add("/mass", field.Bad(w.Mass, "-20 to 20 kg", field.ErrOutOfRange))
-	}
+	bad.Refuse(w.Mass < -20*units.Kilogram || w.Mass > 20*units.Kilogram, "/mass", w.Mass, "-20 to 20 kg", field.ErrOutOfRange)
 	bad.Add("/days", within(w.Days, 1, 31, " days"))
 	return bad.Err()
 }
@@ -126,9 +122,7 @@ func (p Profile) Validate() error {
 	var bad field.Errors
 	bad.Add("/day", p.Day.Check())
 	bad.Add("/age", p.Age.Check())
-	if p.Sex > body.Male {
-		bad.Add("/sex", field.Bad(p.Sex, "female or male", field.ErrOutOfRange))
-	}
+	bad.Refuse(p.Sex > body.Male, "/sex", p.Sex, "female or male", field.ErrOutOfRange)
 	if p.Training != 0 {
 		bad.Add("/training", p.Training.Check())
 	}
@@ -224,9 +218,7 @@ func (e Event) check(visit units.Day) error {
 		bad.Add("/code", field.Bad(fmt.Sprintf("%.60q", string(e.Code)), "the code of a dated condition, or "+e.Code.allowed([]Kind{Happening}), field.ErrUnknown))
 	}
 	bad.Add("/day", dayOrNone(e.Day))
-	if e.Day > visit && visit.Check() == nil {
-		bad.Add("/day", field.Bad(e.Day, "the day of the screening or before", field.ErrConflict))
-	}
+	bad.Refuse(e.Day > visit && visit.Check() == nil, "/day", e.Day, "the day of the screening or before", field.ErrConflict)
 	bad.Add("/region", givenBy(e.Region != 0, e.Region.Check))
 	bad.Add("/side", givenBy(e.Side != 0, e.Side.Check))
 	return bad.Err()
@@ -260,9 +252,7 @@ func (r Restriction) check() error {
 	var bad field.Errors
 	bad.Add("/day", dayOrNone(r.Day))
 	bad.Add("/until", dayOrNone(r.Until))
-	if !r.Day.IsZero() && !r.Until.IsZero() && r.Until < r.Day {
-		bad.Add("/until", field.Bad(r.Until, "the day on which it was set, or later", field.ErrConflict))
-	}
+	bad.Refuse(!r.Day.IsZero() && !r.Until.IsZero() && r.Until < r.Day, "/until", r.Until, "the day on which it was set, or later", field.ErrConflict)
 	bad.Add("/side", givenBy(r.Side != 0, r.Side.Check))
 	bad.Add("/region", r.Region.Check())
 	if r.MaxMass != nil && *r.MaxMass < 0 {

@@ -62,9 +62,7 @@ func (s Scheme) adjust(t *table, u units.MassUnit, reps, set int) (Adjustment, e
 	var bad field.Errors
 	bad.Add("/scheme", s.check())
 	bad.Add("/unit", checkUnit(u))
-	if len(bad) == 0 && t == nil {
-		bad.Add("/scheme", field.Bad(s, "a scheme that changes the load by repetitions", field.ErrConflict))
-	}
+	bad.Refuse(len(bad) == 0 && t == nil, "/scheme", s, "a scheme that changes the load by repetitions", field.ErrConflict)
 	if err := bad.Err(); err != nil {
 		return Adjustment{}, err
 	}

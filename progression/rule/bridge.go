@@ -30,9 +30,7 @@ func between[T cmp.Ordered](low, high T) units.Range[T] { return units.Must(unit
 // repetitions. low is 1 or more, p above 0. The reason names the rule.
 func RepsBeforeJump(low int, p units.Fraction) (float64, evidence.Reason, error) {
 	var bad field.Errors
-	if low < 1 {
-		bad.Add("/low", field.Bad(low, "1 repetition or more", field.ErrOutOfRange))
-	}
+	bad.Refuse(low < 1, "/low", low, "1 repetition or more", field.ErrOutOfRange)
 	if !(p > 0) || math.IsInf(float64(p), 0) {
 		bad.Add("/p", field.Bad(fmt.Sprint(float64(p)), "a finite fraction above 0", field.ErrOutOfRange))
 	}

@@ -92,18 +92,12 @@ func reserveText() string {
 
 // Facts yields the facts behind this package.
 func Facts() iter.Seq[evidence.Fact] {
-	return func(yield func(evidence.Fact) bool) {
-		all := slices.Concat(loadFacts, painFacts, setFacts, breakFacts, knownFacts)
-		for _, row := range stepRows {
-			all = append(all, row.fact())
-		}
-		for _, r := range ladder {
-			all = append(all, r.fact())
-		}
-		for _, f := range all {
-			if !yield(f) {
-				return
-			}
-		}
+	all := slices.Concat(loadFacts, painFacts, setFacts, breakFacts, knownFacts)
+	for _, row := range stepRows {
+		all = append(all, row.fact())
 	}
+	for _, r := range ladder {
+		all = append(all, r.fact())
+	}
+	return slices.Values(all)
 }

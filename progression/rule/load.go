@@ -86,9 +86,7 @@ func RepsThenLoad(each units.Mass, reps units.Range[int], done int) (Ruling, err
 	high, hasHigh := reps.Max()
 	var bad field.Errors
 	bad.Add("/each", checkLoad(each))
-	if !hasLow || !hasHigh || low < 1 {
-		bad.Add("/reps", field.Bad(reps, "a range with both ends, from 1 repetition", field.ErrOutOfRange))
-	}
+	bad.Refuse(!hasLow || !hasHigh || low < 1, "/reps", reps, "a range with both ends, from 1 repetition", field.ErrOutOfRange)
 	bad.Add("/done", checkReps(done))
 	next, err := each.Add(traditionalStep)
 	bad.Add("/each", err)

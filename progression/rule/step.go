@@ -77,9 +77,7 @@ func StepFor(t body.Training, p exercise.Pattern, u units.MassUnit) (PublishedSt
 	var bad field.Errors
 	bad.Add("/training", t.Check())
 	bad.Add("/pattern", checkPattern(p))
-	if u != units.KG && u != units.LB {
-		bad.Add("/unit", field.Bad(uint8(u), "kg or lb", field.ErrOutOfRange))
-	}
+	bad.Refuse(u != units.KG && u != units.LB, "/unit", uint8(u), "kg or lb", field.ErrOutOfRange)
 	if err := bad.Err(); err != nil {
 		return PublishedStep{}, err
 	}
@@ -125,9 +123,7 @@ var trialSteps = []trialStep{
 // rules are a [field.ErrOutOfRange].
 func TrialStep(r Name, each units.Mass, done int) (Ruling, error) {
 	var bad field.Errors
-	if r < NameSmallSteps || r > NameTricepsSteps {
-		bad.Add("/rule", field.Bad(r, "small-steps, bench-steps or triceps-steps", field.ErrOutOfRange))
-	}
+	bad.Refuse(r < NameSmallSteps || r > NameTricepsSteps, "/rule", r, "small-steps, bench-steps or triceps-steps", field.ErrOutOfRange)
 	bad.Add("/each", checkLoad(each))
 	bad.Add("/done", checkReps(done))
 	step := units.Mass(0)

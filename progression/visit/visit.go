@@ -69,9 +69,7 @@ func (v *Visit) Check() error {
 			bad.Add(fmt.Sprintf("/sets/%d", i), err)
 		}
 	}
-	if given.Yes(v.Unable) && len(v.Sets) > 0 {
-		bad.Add("/unable", field.Bad(v.Unable, "no, where a set was done", field.ErrConflict))
-	}
+	bad.Refuse(given.Yes(v.Unable) && len(v.Sets) > 0, "/unable", v.Unable, "no, where a set was done", field.ErrConflict)
 	if v.Moment != nil {
 		bad.Add("/moment", v.Moment.Validate())
 	}
@@ -95,13 +93,9 @@ func (v *Visit) Check() error {
 // checkLookedAt takes somebody with a name, on the day of the visit or later.
 func (v *Visit) checkLookedAt() error {
 	var bad field.Errors
-	if v.LookedAt.Who == "" {
-		bad.Add("/who", field.Bad(nil, "who has looked", field.ErrMissing))
-	}
+	bad.Refuse(v.LookedAt.Who == "", "/who", nil, "who has looked", field.ErrMissing)
 	bad.Add("/day", v.LookedAt.Day.Check())
-	if v.LookedAt.Day < v.Day {
-		bad.Add("/day", field.Bad(v.LookedAt.Day, "the day of the visit or later", field.ErrConflict))
-	}
+	bad.Refuse(v.LookedAt.Day < v.Day, "/day", v.LookedAt.Day, "the day of the visit or later", field.ErrConflict)
 	return bad.Err()
 }
 
@@ -120,9 +114,7 @@ func checkPlan(p *dose.Prescription) error {
 	if p.Sets < 1 || p.Sets > mostSets {
 		bad.Add("/sets", field.Bad(p.Sets, fmt.Sprintf("1 to %d sets", mostSets), field.ErrOutOfRange))
 	}
-	if p.Load.Each() < 0 {
-		bad.Add("/load/each", field.Bad(p.Load.Each(), "0 kg or more", field.ErrOutOfRange))
-	}
+	bad.Refuse(p.Load.Each() < 0, "/load/each", p.Load.Each(), "0 kg or more", field.ErrOutOfRange)
 	for _, part := range [...]struct {
 		path    string
 		seconds float64
@@ -132,9 +124,7 @@ func checkPlan(p *dose.Prescription) error {
 		}
 	}
 	top, limited := p.Span.Max()
-	if !limited || p.Count < 1 || p.Count > top {
-		bad.Add("/count", field.Bad(p.Count, "1 or more, up to the end of the plan's span", field.ErrOutOfRange))
-	}
+	bad.Refuse(!limited || p.Count < 1 || p.Count > top, "/count", p.Count, "1 or more, up to the end of the plan's span", field.ErrOutOfRange)
 	return bad.Err()
 }
 
@@ -142,9 +132,7 @@ func (v *Visit) checkSet(s *setlog.Set) error {
 	var bad field.Errors
 	bad.Add("", s.ValidateFor(v.Plan.Exercise, v.Plan.Hold))
 	other := v.Plan.Side != body.Both && s.Side != v.Plan.Side || !v.Plan.OneSided && s.Side != body.Both
-	if other && s.Side.Check() == nil {
-		bad.Add("/side", field.Bad(s.Side, v.Plan.Side.String(), field.ErrConflict))
-	}
+	bad.Refuse(other && s.Side.Check() == nil, "/side", s.Side, v.Plan.Side.String(), field.ErrConflict)
 	return bad.Err()
 }
 
