@@ -1,6 +1,7 @@
 package screening
 
 import (
+	"cmp"
 	"iter"
 	"slices"
 	"strings"
@@ -56,12 +57,7 @@ func (c *Clearance) lastDay() units.Day {
 }
 
 // intensity is the hardest effort that c speaks for.
-func (c *Clearance) intensity() Intensity {
-	if c.Intensity == 0 {
-		return Moderate
-	}
-	return c.Intensity
-}
+func (c *Clearance) intensity() Intensity { return cmp.Or(c.Intensity, Moderate) }
 
 // void says why c does not count on the day of the visit, "" if it does.
 func (p *Profile) void(c Clearance) string {
@@ -183,11 +179,7 @@ func (r Restriction) limits() Limits {
 		l = l.Join(Limits{Avoid: legWork})
 	}
 	if r.MaxMass != nil {
-		side := r.Side
-		if side == 0 {
-			side = body.Both
-		}
-		l.Masses = []MassLimit{{Region: r.Region, Side: side, Max: *r.MaxMass, Author: r.Author}}
+		l.Masses = []MassLimit{{Region: r.Region, Side: cmp.Or(r.Side, body.Both), Max: *r.MaxMass, Author: r.Author}}
 	}
 	return l
 }

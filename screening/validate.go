@@ -27,6 +27,14 @@ func within[T int | float64](v, lo, hi T, unit string) error {
 	return field.Bad(v, fmt.Sprintf("%v to %v%s", lo, hi, unit), field.ErrOutOfRange)
 }
 
+// withinIfAny is within for a reading that may be nil.
+func withinIfAny[T int | float64](v *T, lo, hi T, unit string) error {
+	if v == nil {
+		return nil
+	}
+	return within(*v, lo, hi, unit)
+}
+
 // dayOrNone returns nil for a day and for none.
 func dayOrNone(d units.Day) error {
 	if d.IsZero() {
@@ -64,20 +72,14 @@ func checkTwice(bp, again *BloodPressure, pulse, pulseAgain int) error {
 	var bad field.Errors
 	bad.Add("/bp", bp.check())
 	bad.Add("/bp_again", again.check())
-	bad.Add("/bp", firstBeside(again != nil, bp != nil))
+	bad.Refuse(again != nil && bp == nil, "/bp", nil, firstBeside, field.ErrMissing)
 	bad.Add("/resting_pulse", checkPulse(pulse))
 	bad.Add("/resting_pulse_again", checkPulse(pulseAgain))
-	bad.Add("/resting_pulse", firstBeside(pulseAgain != 0, pulse != 0))
+	bad.Refuse(pulseAgain != 0 && pulse == 0, "/resting_pulse", nil, firstBeside, field.ErrMissing)
 	return bad.Err()
 }
 
-// firstBeside asks for a first reading where there is a second.
-func firstBeside(second, first bool) error {
-	if second && !first {
-		return field.Bad(nil, "the first reading beside the second", field.ErrMissing)
-	}
-	return nil
-}
+const firstBeside = "the first reading beside the second"
 
 func (w *WeightGain) check() error {
 	if w == nil {
@@ -129,11 +131,8 @@ func (p Profile) Validate() error {
 	if p.Activity != nil {
 		bad.Add("/activity", p.Activity.check())
 	}
-	if p.Wanted == Idle {
-		bad.Add("/wanted", field.Bad(p.Wanted, "light, moderate or vigorous", field.ErrOutOfRange))
-	} else {
-		bad.Add("/wanted", given(intensities, p.Wanted))
-	}
+	bad.Refuse(p.Wanted == Idle, "/wanted", p.Wanted, "light, moderate or vigorous", field.ErrOutOfRange)
+	bad.Add("/wanted", given(intensities, p.Wanted))
 	bad.Add("/diseases", p.Diseases.check(Disease))
 	bad.Add("/symptoms", p.Symptoms.check(Symptom))
 	bad.Add("/red_flags", p.RedFlags.check(RedFlag))
@@ -148,15 +147,9 @@ func (p *Profile) checkReadings() error {
 	var bad field.Errors
 	bad.Add("", checkTwice(p.BP, p.BPAgain, p.RestingPulse, p.RestingPulseAgain))
 	bad.Add("/blood_counts", p.Counts.check())
-	if p.HbA1c != nil {
-		bad.Add("/hba1c", within(*p.HbA1c, 2, 25, " per cent"))
-	}
-	if p.CapacityMETs != nil {
-		bad.Add("/capacity_mets", within(*p.CapacityMETs, 0, 30, " METs"))
-	}
-	if p.MeanPAP != nil {
-		bad.Add("/mean_pap", within(*p.MeanPAP, 1, 150, " mmHg"))
-	}
+	bad.Add("/hba1c", withinIfAny(p.HbA1c, 2, 25, " per cent"))
+	bad.Add("/capacity_mets", withinIfAny(p.CapacityMETs, 0, 30, " METs"))
+	bad.Add("/mean_pap", withinIfAny(p.MeanPAP, 1, 150, " mmHg"))
 	bad.Add("/planned_fraction", within(float64(p.PlannedFraction), 0, 1, " of the one-repetition maximum"))
 	return bad.Err()
 }
@@ -240,11 +233,8 @@ func (c Clearance) check() error {
 	for i, code := range c.Scope {
 		addAt(&bad, "/scope", i, code.check(Disease, Symptom, Condition, Happening, Reading, Topic))
 	}
-	if c.Intensity == Idle {
-		bad.Add("/intensity", field.Bad(c.Intensity, "light, moderate or vigorous", field.ErrOutOfRange))
-	} else {
-		bad.Add("/intensity", given(intensities, c.Intensity))
-	}
+	bad.Refuse(c.Intensity == Idle, "/intensity", c.Intensity, "light, moderate or vigorous", field.ErrOutOfRange)
+	bad.Add("/intensity", given(intensities, c.Intensity))
 	return bad.Err()
 }
 

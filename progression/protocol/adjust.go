@@ -1,6 +1,8 @@
 package protocol
 
 import (
+	"slices"
+
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -85,10 +87,8 @@ func (t *table) find(reps int) (band, error) {
 }
 
 func (t *table) has(u units.MassUnit) error {
-	for _, printed := range t.units {
-		if printed == u {
-			return nil
-		}
+	if slices.Contains(t.units, u) {
+		return nil
 	}
 	return field.Bad(u, t.units[0].String()+" for "+t.name, field.ErrConflict)
 }

@@ -1,6 +1,7 @@
 package visit
 
 import (
+	"slices"
 	"strings"
 
 	"example.org/posology/progression/internal/given"
@@ -100,12 +101,7 @@ func saysZone(a screening.PainAnswer) evidence.Reason {
 
 // painless reports that no score is above zero.
 func painless(p screening.Pain) bool {
-	for _, score := range [...]*float64{p.Usual, p.During, p.After, p.NextMorning} {
-		if score != nil && *score > 0 {
-			return false
-		}
-	}
-	return true
+	return !slices.ContainsFunc([]*float64{p.Usual, p.During, p.After, p.NextMorning}, func(score *float64) bool { return score != nil && *score > 0 })
 }
 
 func (v *Visit) rangeOfMovement() GateAnswer {
