@@ -2,6 +2,7 @@ package visit
 
 import (
 	"fmt"
+	"log/slog"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
@@ -264,4 +265,10 @@ func (v *Visit) Looked() bool {
 	v = field.OrZero(v)
 	o := v.Observer
 	return o.Made() && (v.Day.IsZero() || int(v.Day-o.Day) <= given.KnownDays)
+}
+
+// LogValue gives day, exercise and how many sets were done in a line of a log. What was
+// noted, and who saw it, are left out.
+func (v Visit) LogValue() slog.Value {
+	return slog.GroupValue(slog.String("day", v.Day.String()), slog.String("exercise", string(v.Plan.Exercise)), slog.Int("sets", len(v.Sets)))
 }
