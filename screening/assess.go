@@ -249,9 +249,7 @@ func (a *assessment) dayReadings() {
 
 // renewal is the last day of an assessment of the given day: its own, at the end
 // of the calendar.
-func renewal(day units.Day) units.Day {
-	return max(day, monthsAfter(day, assessmentMonths))
-}
+func renewal(day units.Day) units.Day { return max(day, monthsAfter(day, assessmentMonths)) }
 
 // questions reports triggered questions that no entry stands for.
 func (a *assessment) questions() {

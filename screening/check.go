@@ -57,7 +57,7 @@ func (c Check) Validate() error {
 	bad.Add("/events", checkEvents(c.Events, c.Day))
 	bad.Add("", checkTwice(c.BP, c.BPAgain, c.RestingPulse, c.RestingPulseAgain))
 	bad.Add("/spo2", checkSaturation(c.SpO2))
-	bad.Add("/spo2", firstBeside(c.SpO2Again != 0, c.SpO2 != 0))
+	bad.Refuse(c.SpO2Again != 0 && c.SpO2 == 0, "/spo2", nil, firstBeside, field.ErrMissing)
 	bad.Add("/spo2_again", checkSaturation(c.SpO2Again))
 	bad.Add("/blood_counts", c.Counts.check())
 	bad.Add("/weight_gain", c.Weight.check())
@@ -66,13 +66,11 @@ func (c Check) Validate() error {
 	if c.Orthostatic != nil {
 		bad.Add("/orthostatic_drop", c.Orthostatic.check())
 	}
-	bad.Add("/glucose", firstBeside(!c.GlucoseAgain.IsZero(), !c.Glucose.IsZero()))
+	bad.Refuse(!c.GlucoseAgain.IsZero() && c.Glucose.IsZero(), "/glucose", nil, firstBeside, field.ErrMissing)
 	bad.Add("/ketones", given(ketones, c.Ketones))
 	bad.Add("/insulin_or_secretagogue", given(answers, c.InsulinOrSecretagogue))
 	bad.Add("/severe_low_24h", given(answers, c.SevereLow))
-	if c.BloodKetones != nil {
-		bad.Add("/blood_ketones", within(*c.BloodKetones, 0, 20, " mmol/L"))
-	}
+	bad.Add("/blood_ketones", withinIfAny(c.BloodKetones, 0, 20, " mmol/L"))
 	if c.Pain != nil {
 		bad.Add("/pain", c.Pain.check())
 	}

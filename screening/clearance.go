@@ -1,12 +1,14 @@
 package screening
 
 import (
+	"cmp"
 	"iter"
 	"slices"
 	"strings"
 
 	"example.org/posology/units"
 	"example.org/posology/units/body"
+	"example.org/posology/units/evidence"
 )
 
 // A Clearance is a named clinician's statement that the person may exercise. It
@@ -56,12 +58,7 @@ func (c *Clearance) lastDay() units.Day {
 }
 
 // intensity is the hardest effort that c speaks for.
-func (c *Clearance) intensity() Intensity {
-	if c.Intensity == 0 {
-		return Moderate
-	}
-	return c.Intensity
-}
+func (c *Clearance) intensity() Intensity { return cmp.Or(c.Intensity, Moderate) }
 
 // void says why c does not count on the day of the visit, "" if it does.
 func (p *Profile) void(c Clearance) string {
@@ -183,11 +180,7 @@ func (r Restriction) limits() Limits {
 		l = l.Join(Limits{Avoid: legWork})
 	}
 	if r.MaxMass != nil {
-		side := r.Side
-		if side == 0 {
-			side = body.Both
-		}
-		l.Masses = []MassLimit{{Region: r.Region, Side: side, Max: *r.MaxMass, Author: r.Author}}
+		l.Masses = []MassLimit{{Region: r.Region, Side: cmp.Or(r.Side, body.Both), Max: *r.MaxMass, Author: r.Author}}
 	}
 	return l
 }
@@ -197,9 +190,86 @@ func (r Restriction) limits() Limits {
 var legWork = body.DemandSet(body.HipResisted, body.KneeResisted, body.AnkleResisted)
 
 // ofArm reports whether a region is of the arm.
-func ofArm(r body.Region) bool {
-	return r == body.Shoulder || r == body.Elbow || r == body.WristHand
-}
+func ofArm(r body.Region) bool { return r == body.Shoulder || r == body.Elbow || r == body.WristHand }
 
 // standing are demands that put the body's weight on the feet.
 var standing = body.DemandSet(body.FreeStanding, body.SingleLegStance, body.DeepKneeBend, body.Impact)
+
+// clearances records which clearances count and which do not.
+func (a *assessment) clearances() {
+	for _, c := range a.p.Clearances {
+		reason := evidence.Because(clearanceCode, clearanceFact).With(evidence.Text("who", or(c.Who, "somebody unnamed")), evidence.Text("day", or(c.Day.String(), "a day not given")))
+		why := a.p.void(c)
+		if why == "" && !c.names(a.lifted) {
+			why = whyNothing
+		}
+		if why != "" {
+			reason.Code = voidCode
+			a.out.add(byRule(reason.With(evidence.Text("why", why))), nothingFound)
+			continue
+		}
+		scope := make([]string, len(c.Scope))
+		for i, code := range c.Scope {
+			scope[i] = string(code)
+		}
+		until := c.lastDay()
+		a.out.reviewBy(until)
+		a.out.add(byRule(reason.With(evidence.Day("until", until), evidence.Term("intensity", c.intensity().String()), evidence.Terms("scope", scope...))), nothingFound)
+	}
+}
+
+// reviewBy notes a day on which something that counts lapses.
+func (o *Outcome) reviewBy(d units.Day) {
+	o.ReviewBy = min(o.ReviewBy, d)
+}
+
+func or(text, otherwise string) string { return cmp.Or(strings.TrimSpace(text), otherwise) }
+
+// isLiftable reports whether a clearance may lift what follows from e, or answer
+// the need of the branch that it leads to.
+func (e *entry) isLiftable() bool {
+	known := e.known != nil
+	return e.released != nil || e.kind == Disease || known
+}
+
+// liftable are the codes that make the question about a clearance necessary.
+func liftable() []Code { return codesWith((*entry).isLiftable) }
+
+// askClearance asks for the clearance that would lift a hold and is not in
+// force, and for the record of one that was only said.
+func (a *assessment) askClearance() {
+	said := a.p.Answers[askClearance]
+	because := a.uncleared()
+	if said != No && because != "" || said == Yes && len(a.p.Clearances) == 0 {
+		a.out.ask(askFor(askClearance, because))
+	}
+}
+
+// uncleared returns the first code that a clearance may lift and none in force
+// does, "" if there is none.
+func (a *assessment) uncleared() Code {
+	for _, it := range a.items {
+		if !it.isLiftable() {
+			continue
+		}
+		var codes room
+		_, lifted := a.covered(it.appendNamed(codes[:0]))
+		_, needed := a.covered(it.appendNeeded(codes[:0]))
+		if it.released != nil && !lifted && !a.free(it) || it.isKnown(true) && it.question == nil && !needed {
+			return it.code
+		}
+	}
+	for _, e := range a.met {
+		var codes room
+		if _, lifted := a.covered(item{entry: e}.appendNamed(codes[:0])); e.released != nil && !lifted {
+			return e.code
+		}
+	}
+	return ""
+}
+
+// free reports whether an item that a clearance may lift holds nobody as it is.
+func (a *assessment) free(it item) bool {
+	e, _ := a.itself(it)
+	return e.route < AskFirst || it.dropped && a.policy.RiskFactors != OlderList
+}

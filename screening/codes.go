@@ -54,13 +54,11 @@ type Term struct {
 
 // Codes yields every known code, in the order of the lists.
 func Codes() iter.Seq[Term] {
-	return func(yield func(Term) bool) {
-		for i := range entries {
-			if !yield(entries[i].term()) {
-				return
-			}
-		}
+	list := make([]Term, len(entries))
+	for i := range entries {
+		list[i] = entries[i].term()
 	}
+	return slices.Values(list)
 }
 
 // LookUp returns what a code stands for, and whether it is known.

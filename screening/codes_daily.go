@@ -108,13 +108,12 @@ var favourFacts = []evidence.Fact{
 
 // Favours yields what the findings of o that are known speak for.
 func (o Outcome) Favours() iter.Seq[Favour] {
-	return func(yield func(Favour) bool) {
-		for _, f := range favours {
-			known := slices.ContainsFunc(o.Findings, func(of Finding) bool { return of.Code == f.Code && of.Known })
+	var list []Favour
+	for _, f := range favours {
+		if slices.ContainsFunc(o.Findings, func(of Finding) bool { return of.Code == f.Code && of.Known }) {
 			f.Train, f.Tests, f.Facts = slices.Clone(f.Train), slices.Clone(f.Tests), slices.Clone(f.Facts)
-			if known && !yield(f) {
-				return
-			}
+			list = append(list, f)
 		}
 	}
+	return slices.Values(list)
 }

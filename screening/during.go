@@ -26,9 +26,7 @@ func (m Moment) Validate() error {
 	bad.Add("/bp", m.BP.check())
 	bad.Add("/systolic_fall", within(m.SystolicFall, -150, 200, " mmHg"))
 	bad.Add("/spo2", checkSaturation(m.SpO2))
-	if m.Pain != nil {
-		bad.Add("/pain", within(*m.Pain, 0, 10, ""))
-	}
+	bad.Add("/pain", withinIfAny(m.Pain, 0, 10, ""))
 	return bad.Err()
 }
 

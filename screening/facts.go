@@ -3,6 +3,7 @@ package screening
 import (
 	"fmt"
 	"iter"
+	"slices"
 
 	"example.org/posology/units/evidence"
 )
@@ -108,26 +109,14 @@ var numberFacts = []evidence.Fact{
 // uses: what is said of each code, what follows from it here, the branches of
 // the preparticipation rule, and the numbers.
 func Facts() iter.Seq[evidence.Fact] {
-	return func(yield func(evidence.Fact) bool) {
-		for i := range entries {
-			e := &entries[i]
-			if !yield(e.fact()) || !yield(e.mapFact()) {
-				return
-			}
-		}
-		for b := N1; b <= A3; b++ {
-			if !yield(evidence.Fact{ID: branchFact(b), Value: branchFacts[b], Source: "riebe2015", Via: figureVia, Basis: evidence.Secondary}) {
-				return
-			}
-		}
-		for _, list := range [...][]evidence.Fact{numberFacts, finerFacts, favourFacts} {
-			for _, f := range list {
-				if !yield(f) {
-					return
-				}
-			}
-		}
+	var list []evidence.Fact
+	for i := range entries {
+		list = append(list, entries[i].fact(), entries[i].mapFact())
 	}
+	for b := N1; b <= A3; b++ {
+		list = append(list, evidence.Fact{ID: branchFact(b), Value: branchFacts[b], Source: "riebe2015", Via: figureVia, Basis: evidence.Secondary})
+	}
+	return slices.Values(slices.Concat(list, numberFacts, finerFacts, favourFacts))
 }
 
 func (e *entry) fact() evidence.Fact {

@@ -21,9 +21,7 @@ func (f *FallsScreen) check() error {
 		return nil
 	}
 	var bad field.Errors
-	if f.SelfScore != nil {
-		bad.Add("/self_score", within(*f.SelfScore, 0, 14, ""))
-	}
+	bad.Add("/self_score", withinIfAny(f.SelfScore, 0, 14, ""))
 	bad.Add("/afraid", given(answers, f.Afraid))
 	bad.Add("/fell", given(answers, f.Fell))
 	bad.Add("/unsteady", given(answers, f.Unsteady))

@@ -14,7 +14,7 @@ func (c Check) lowerEdges() []*entry {
 	case bp.Systolic < lowishSystolic || bp.Diastolic < lowishDiastolic:
 		met = append(met, find(pressureLowish))
 	}
-	switch pulse := lastOf(c.RestingPulse, c.RestingPulseAgain); {
+	switch pulse := last(c.RestingPulse, c.RestingPulseAgain); {
 	case pulse == 0:
 	case pulse <= lowPulse:
 		met = append(met, find(pulseLow))

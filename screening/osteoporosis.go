@@ -2,6 +2,7 @@ package screening
 
 import (
 	"iter"
+	"slices"
 
 	"example.org/posology/units/evidence"
 )
@@ -23,14 +24,11 @@ type OsteoporosisVersion struct {
 // by side. They are not merged: the limits of the outcome keep to the tightest
 // of each, and the dose is a matter of the guideline that is followed.
 func OsteoporosisVersions() iter.Seq[OsteoporosisVersion] {
-	return func(yield func(OsteoporosisVersion) bool) {
-		for _, v := range osteoporosisVersions {
-			v.Facts = append([]evidence.FactID(nil), v.Facts...)
-			if !yield(v) {
-				return
-			}
-		}
+	list := slices.Clone(osteoporosisVersions)
+	for i := range list {
+		list[i].Facts = slices.Clone(list[i].Facts)
 	}
+	return slices.Values(list)
 }
 
 var osteoporosisVersions = []OsteoporosisVersion{

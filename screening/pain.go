@@ -234,14 +234,10 @@ func (p Pain) check() error {
 	bad.Add("/kind", given(painKinds, p.Kind))
 	bad.Add("/site", givenBy(p.Site != 0, p.Site.Check))
 	bad.Add("/side", givenBy(p.Side != 0, p.Side.Check))
-	for _, score := range [...]struct {
-		path  string
-		value *float64
-	}{{"/usual", p.Usual}, {"/during", p.During}, {"/after", p.After}, {"/next_morning", p.NextMorning}} {
-		if score.value != nil {
-			bad.Add(score.path, within(*score.value, 0, 10, ""))
-		}
-	}
+	bad.Add("/usual", withinIfAny(p.Usual, 0, 10, ""))
+	bad.Add("/during", withinIfAny(p.During, 0, 10, ""))
+	bad.Add("/after", withinIfAny(p.After, 0, 10, ""))
+	bad.Add("/next_morning", withinIfAny(p.NextMorning, 0, 10, ""))
 	bad.Add("/settled_next_morning", given(answers, p.SettledNextMorning))
 	bad.Add("/weekly_trend", given(trends, p.WeeklyTrend))
 	bad.Add("/osteoarthritis", given(answers, p.Osteoarthritis))

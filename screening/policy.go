@@ -1,6 +1,7 @@
 package screening
 
 import (
+	"cmp"
 	"iter"
 
 	"example.org/posology/units/field"
@@ -58,14 +59,7 @@ func (p JoinPolicy) Validate() error {
 
 // full returns p with what it leaves open.
 func (p JoinPolicy) full() JoinPolicy {
-	p.Edition = Edition
-	if p.RiskFactors == 0 {
-		p.RiskFactors = NewerList
-	}
-	if p.DiabetesStart == 0 {
-		p.DiabetesStart = OlderList
-	}
-	return p
+	return JoinPolicy{Edition, cmp.Or(p.RiskFactors, NewerList), cmp.Or(p.DiabetesStart, OlderList)}
 }
 
 // chosen is the one policy that was given, or the module's own.

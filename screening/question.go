@@ -31,18 +31,14 @@ type Prompt struct {
 
 // Prompts yields the table of questions.
 func Prompts() iter.Seq[Prompt] {
-	return func(yield func(Prompt) bool) {
-		for i := range questions {
-			q := &questions[i]
-			p := Prompt{q.code, q.yesNo, slices.Clone(q.triggers), askFor(q.code, "").Reason}
-			if q.everyone {
-				p.Triggers = nil
-			}
-			if !yield(p) {
-				return
-			}
+	list := make([]Prompt, len(questions))
+	for i, q := range questions {
+		list[i] = Prompt{q.code, q.yesNo, slices.Clone(q.triggers), askFor(q.code, "").Reason}
+		if q.everyone {
+			list[i].Triggers = nil
 		}
 	}
+	return slices.Values(list)
 }
 
 // A question is a row of the table.

@@ -184,9 +184,7 @@ func (g Glucose) String() string {
 func (g Glucose) MarshalText() ([]byte, error) { return []byte(g.String()), nil }
 
 // UnmarshalText reads what [ParseGlucose] reads, and nothing as not measured.
-func (g *Glucose) UnmarshalText(text []byte) error {
-	return field.AssignText(g, text, ParseGlucose)
-}
+func (g *Glucose) UnmarshalText(text []byte) error { return field.AssignText(g, text, ParseGlucose) }
 
 // below reports whether g lies under the threshold as printed in g's unit.
 func (g Glucose) below(t glucoseThreshold) bool {

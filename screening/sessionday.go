@@ -1,6 +1,9 @@
 package screening
 
-import "slices"
+import (
+	"cmp"
+	"slices"
+)
 
 // SessionDay answers by the checks on the day of a session: pressure, pulse,
 // fever and instability after BACR 2006 and ACSM 2009 (HEIW); the fall of
@@ -33,7 +36,7 @@ func SessionDay(c Check, p Profile) SessionDayAnswer {
 		}
 	}
 	meet(last(c.BP, c.BPAgain).stopsDay(), NotToday, pressureToday)
-	meet(lastOf(c.RestingPulse, c.RestingPulseAgain) > dayPulse, NotToday, pulseToday)
+	meet(last(c.RestingPulse, c.RestingPulseAgain) > dayPulse, NotToday, pulseToday)
 	meet(c.Febrile == Yes, NotToday, feverToday)
 	meet(p.has("decompensated_hf"), NotToday, failingToday)
 	meet(p.has("unstable_chd", "uncontrolled_arrhythmia"), NotToday, unstableToday)
@@ -44,7 +47,7 @@ func SessionDay(c Check, p Profile) SessionDayAnswer {
 	high := c.highGlucose()
 	meet(high != "", Lighter, high)
 	meet(high != "" && c.BloodKetones != nil, Lighter, ketonesLight)
-	spo2 := lastOf(c.SpO2, c.SpO2Again)
+	spo2 := last(c.SpO2, c.SpO2Again)
 	meet(spo2 > 0 && spo2 < spo2Severe, NotToday, saturationSevere)
 	meet(spo2 >= spo2Severe && spo2 < spo2Floor, Lighter, saturationFloor)
 	for _, code := range c.Counts.low() {
@@ -67,20 +70,7 @@ func painReasons(p Pain) []Code {
 }
 
 // last is the reading that counts of a first and one after a rest.
-func last(first, again *BloodPressure) *BloodPressure {
-	if again != nil {
-		return again
-	}
-	return first
-}
-
-// lastOf is last for a pulse or a saturation.
-func lastOf(first, again int) int {
-	if again != 0 {
-		return again
-	}
-	return first
-}
+func last[T comparable](first, again T) T { return cmp.Or(again, first) }
 
 func (b *BloodPressure) stopsDay() bool {
 	return b != nil && (b.Systolic >= daySystolic || b.Diastolic >= dayDiastolic)

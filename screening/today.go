@@ -205,9 +205,7 @@ func (c Check) lists(o *Outcome) {
 
 // stripsAway reports whether ketones cannot be tested in a person known to take
 // nothing that can cause a low: then the team is asked and light work goes on.
-func (c Check) stripsAway() bool {
-	return c.NoKetoneStrips && c.InsulinOrSecretagogue == No
-}
+func (c Check) stripsAway() bool { return c.NoKetoneStrips && c.InsulinOrSecretagogue == No }
 
 // untaken asks for what every day must bring and this one did not.
 func (c Check) untaken(o *Outcome) {

@@ -27,6 +27,14 @@ func within[T int | float64](v, lo, hi T, unit string) error {
 	return field.Bad(v, fmt.Sprintf("%v to %v%s", lo, hi, unit), field.ErrOutOfRange)
 }
 
+// withinIfAny is within for a reading that may be nil.
+func withinIfAny[T int | float64](v *T, lo, hi T, unit string) error {
+	if v == nil {
+		return nil
+	}
+	return within(*v, lo, hi, unit)
+}
+
 // dayOrNone returns nil for a day and for none.
 func dayOrNone(d units.Day) error {
 	if d.IsZero() {
@@ -42,9 +50,7 @@ func (b *BloodPressure) check() error {
 	var bad field.Errors
 	bad.Add("/systolic", within(b.Systolic, 50, 300, " mmHg"))
 	bad.Add("/diastolic", within(b.Diastolic, 20, 200, " mmHg"))
-	if len(bad) == 0 && b.Diastolic >= b.Systolic {
-		bad.Add("/diastolic", field.Bad(b.Diastolic, "below the systolic pressure", field.ErrConflict))
-	}
+	bad.Refuse(len(bad) == 0 && b.Diastolic >= b.Systolic, "/diastolic", b.Diastolic, "below the systolic pressure", field.ErrConflict)
 	return bad.Err()
 }
 
@@ -66,29 +72,21 @@ func checkTwice(bp, again *BloodPressure, pulse, pulseAgain int) error {
 	var bad field.Errors
 	bad.Add("/bp", bp.check())
 	bad.Add("/bp_again", again.check())
-	bad.Add("/bp", firstBeside(again != nil, bp != nil))
+	bad.Refuse(again != nil && bp == nil, "/bp", nil, firstBeside, field.ErrMissing)
 	bad.Add("/resting_pulse", checkPulse(pulse))
 	bad.Add("/resting_pulse_again", checkPulse(pulseAgain))
-	bad.Add("/resting_pulse", firstBeside(pulseAgain != 0, pulse != 0))
+	bad.Refuse(pulseAgain != 0 && pulse == 0, "/resting_pulse", nil, firstBeside, field.ErrMissing)
 	return bad.Err()
 }
 
-// firstBeside asks for a first reading where there is a second.
-func firstBeside(second, first bool) error {
-	if second && !first {
-		return field.Bad(nil, "the first reading beside the second", field.ErrMissing)
-	}
-	return nil
-}
+const firstBeside = "the first reading beside the second"
 
 func (w *WeightGain) check() error {
 	if w == nil {
 		return nil
 	}
 	var bad field.Errors
-	if w.Mass < -20*units.Kilogram || w.Mass > 20*units.Kilogram {
-		bad.Add("/mass", field.Bad(w.Mass, "-20 to 20 kg", field.ErrOutOfRange))
-	}
+	bad.Refuse(w.Mass < -20*units.Kilogram || w.Mass > 20*units.Kilogram, "/mass", w.Mass, "-20 to 20 kg", field.ErrOutOfRange)
 	bad.Add("/days", within(w.Days, 1, 31, " days"))
 	return bad.Err()
 }
@@ -126,20 +124,15 @@ func (p Profile) Validate() error {
 	var bad field.Errors
 	bad.Add("/day", p.Day.Check())
 	bad.Add("/age", p.Age.Check())
-	if p.Sex > body.Male {
-		bad.Add("/sex", field.Bad(p.Sex, "female or male", field.ErrOutOfRange))
-	}
+	bad.Refuse(p.Sex > body.Male, "/sex", p.Sex, "female or male", field.ErrOutOfRange)
 	if p.Training != 0 {
 		bad.Add("/training", p.Training.Check())
 	}
 	if p.Activity != nil {
 		bad.Add("/activity", p.Activity.check())
 	}
-	if p.Wanted == Idle {
-		bad.Add("/wanted", field.Bad(p.Wanted, "light, moderate or vigorous", field.ErrOutOfRange))
-	} else {
-		bad.Add("/wanted", given(intensities, p.Wanted))
-	}
+	bad.Refuse(p.Wanted == Idle, "/wanted", p.Wanted, "light, moderate or vigorous", field.ErrOutOfRange)
+	bad.Add("/wanted", given(intensities, p.Wanted))
 	bad.Add("/diseases", p.Diseases.check(Disease))
 	bad.Add("/symptoms", p.Symptoms.check(Symptom))
 	bad.Add("/red_flags", p.RedFlags.check(RedFlag))
@@ -154,15 +147,9 @@ func (p *Profile) checkReadings() error {
 	var bad field.Errors
 	bad.Add("", checkTwice(p.BP, p.BPAgain, p.RestingPulse, p.RestingPulseAgain))
 	bad.Add("/blood_counts", p.Counts.check())
-	if p.HbA1c != nil {
-		bad.Add("/hba1c", within(*p.HbA1c, 2, 25, " per cent"))
-	}
-	if p.CapacityMETs != nil {
-		bad.Add("/capacity_mets", within(*p.CapacityMETs, 0, 30, " METs"))
-	}
-	if p.MeanPAP != nil {
-		bad.Add("/mean_pap", within(*p.MeanPAP, 1, 150, " mmHg"))
-	}
+	bad.Add("/hba1c", withinIfAny(p.HbA1c, 2, 25, " per cent"))
+	bad.Add("/capacity_mets", withinIfAny(p.CapacityMETs, 0, 30, " METs"))
+	bad.Add("/mean_pap", withinIfAny(p.MeanPAP, 1, 150, " mmHg"))
 	bad.Add("/planned_fraction", within(float64(p.PlannedFraction), 0, 1, " of the one-repetition maximum"))
 	return bad.Err()
 }
@@ -224,9 +211,7 @@ func (e Event) check(visit units.Day) error {
 		bad.Add("/code", field.Bad(fmt.Sprintf("%.60q", string(e.Code)), "the code of a dated condition, or "+e.Code.allowed([]Kind{Happening}), field.ErrUnknown))
 	}
 	bad.Add("/day", dayOrNone(e.Day))
-	if e.Day > visit && visit.Check() == nil {
-		bad.Add("/day", field.Bad(e.Day, "the day of the screening or before", field.ErrConflict))
-	}
+	bad.Refuse(e.Day > visit && visit.Check() == nil, "/day", e.Day, "the day of the screening or before", field.ErrConflict)
 	bad.Add("/region", givenBy(e.Region != 0, e.Region.Check))
 	bad.Add("/side", givenBy(e.Side != 0, e.Side.Check))
 	return bad.Err()
@@ -248,11 +233,8 @@ func (c Clearance) check() error {
 	for i, code := range c.Scope {
 		addAt(&bad, "/scope", i, code.check(Disease, Symptom, Condition, Happening, Reading, Topic))
 	}
-	if c.Intensity == Idle {
-		bad.Add("/intensity", field.Bad(c.Intensity, "light, moderate or vigorous", field.ErrOutOfRange))
-	} else {
-		bad.Add("/intensity", given(intensities, c.Intensity))
-	}
+	bad.Refuse(c.Intensity == Idle, "/intensity", c.Intensity, "light, moderate or vigorous", field.ErrOutOfRange)
+	bad.Add("/intensity", given(intensities, c.Intensity))
 	return bad.Err()
 }
 
@@ -260,9 +242,7 @@ func (r Restriction) check() error {
 	var bad field.Errors
 	bad.Add("/day", dayOrNone(r.Day))
 	bad.Add("/until", dayOrNone(r.Until))
-	if !r.Day.IsZero() && !r.Until.IsZero() && r.Until < r.Day {
-		bad.Add("/until", field.Bad(r.Until, "the day on which it was set, or later", field.ErrConflict))
-	}
+	bad.Refuse(!r.Day.IsZero() && !r.Until.IsZero() && r.Until < r.Day, "/until", r.Until, "the day on which it was set, or later", field.ErrConflict)
 	bad.Add("/side", givenBy(r.Side != 0, r.Side.Check))
 	bad.Add("/region", r.Region.Check())
 	if r.MaxMass != nil && *r.MaxMass < 0 {

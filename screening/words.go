@@ -58,9 +58,7 @@ func finding(code Code, variant evidence.ReasonCode, reason evidence.Reason) Fin
 }
 
 // byRule is a finding of a rule whose reason has no variants.
-func byRule(reason evidence.Reason) Finding {
-	return finding(unprefixed(reason.Code), plainly, reason)
-}
+func byRule(reason evidence.Reason) Finding { return finding(unprefixed(reason.Code), plainly, reason) }
 
 // fixedWords are the wordings of codes that stand for no entry or question.
 var fixedWords = evidence.Words{

@@ -132,27 +132,13 @@ var tradeFacts = []evidence.Fact{
 // exercise, the facts of the trade, the shares of body mass that are lifted, and
 // what has to be there.
 func Facts() iter.Seq[evidence.Fact] {
-	return func(yield func(evidence.Fact) bool) {
-		for f := range listedFacts() {
-			if !yield(f) {
-				return
-			}
-		}
-		for _, l := range ladders() {
-			for _, r := range l.rungs {
-				for _, f := range r.ownFacts() {
-					if !yield(f) {
-						return
-					}
-				}
-			}
-		}
-		for _, f := range slices.Concat(tradeFacts, movedFacts(), needFacts()) {
-			if !yield(f) {
-				return
-			}
+	list := slices.Collect(listedFacts())
+	for _, l := range ladders() {
+		for _, r := range l.rungs {
+			list = append(list, r.ownFacts()...)
 		}
 	}
+	return slices.Values(slices.Concat(list, tradeFacts, movedFacts(), needFacts()))
 }
 
 // ownFacts are the facts about this row alone: its demands, and its muscles

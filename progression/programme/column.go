@@ -6,9 +6,6 @@ import (
 	"example.org/posology/units/field"
 )
 
-// In a database these types are their texts, and "not given" is NULL. A number
-// is refused: it may mean something else in another version.
-
 // Value returns the text of k.
 func (k HappeningKind) Value() (driver.Value, error) { return field.Value(k) }
 

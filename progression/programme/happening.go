@@ -88,9 +88,7 @@ func (h Happening) Validate() error {
 	bad.Add("/unassessed", given.OrNone(h.Unassessed))
 	bad.Add("/related", given.OrNone(h.Related))
 	bad.Add("/reviewed/day", given.UpTo(h.Reviewed.Day, 0))
-	if h.Reviewed.Day > 0 && h.Reviewed.Day < h.Day {
-		bad.Add("/reviewed/day", field.Bad(h.Reviewed.Day, "the day of the happening or later", field.ErrConflict))
-	}
+	bad.Refuse(h.Reviewed.Day > 0 && h.Reviewed.Day < h.Day, "/reviewed/day", h.Reviewed.Day, "the day of the happening or later", field.ErrConflict)
 	return bad.Err()
 }
 

@@ -54,9 +54,7 @@ func (s PhaseState) Validate() error {
 	var bad field.Errors
 	bad.Add("/phase", s.Phase.Check())
 	bad.Add("", s.checkDays())
-	if s.Planned < 0 {
-		bad.Add("/planned", field.Bad(s.Planned, "0 sessions or more", field.ErrOutOfRange))
-	}
+	bad.Refuse(s.Planned < 0, "/planned", s.Planned, "0 sessions or more", field.ErrOutOfRange)
 	switch {
 	case s.Done < 0:
 		bad.Add("/done", field.Bad(s.Done, "0 sessions or more", field.ErrOutOfRange))
@@ -77,13 +75,9 @@ func (s PhaseState) checkDays() error {
 	var bad field.Errors
 	bad.Add("/first", s.First.Check())
 	bad.Add("/today", s.Today.Check())
-	if bad.Err() == nil && s.Today < s.First {
-		bad.Add("/today", field.Bad(s.Today, "the day of the first session or later", field.ErrConflict))
-	}
+	bad.Refuse(bad.Err() == nil && s.Today < s.First, "/today", s.Today, "the day of the first session or later", field.ErrConflict)
 	bad.Add("/plan", given.UpTo(s.PlanFirst, s.Today))
-	if s.PlanFirst > 0 && s.PlanFirst < s.First {
-		bad.Add("/plan", field.Bad(s.PlanFirst, "the first day of the phase or later", field.ErrConflict))
-	}
+	bad.Refuse(s.PlanFirst > 0 && s.PlanFirst < s.First, "/plan", s.PlanFirst, "the first day of the phase or later", field.ErrConflict)
 	bad.Add("/review_by", given.UpTo(s.ReviewBy, 0))
 	bad.Add("/technique/day", given.UpTo(s.Technique.Day, s.Today))
 	return bad.Err()

@@ -1,6 +1,8 @@
 package protocol
 
 import (
+	"slices"
+
 	"example.org/posology/dose/equipment"
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -62,9 +64,7 @@ func (s Scheme) adjust(t *table, u units.MassUnit, reps, set int) (Adjustment, e
 	var bad field.Errors
 	bad.Add("/scheme", s.check())
 	bad.Add("/unit", checkUnit(u))
-	if len(bad) == 0 && t == nil {
-		bad.Add("/scheme", field.Bad(s, "a scheme that changes the load by repetitions", field.ErrConflict))
-	}
+	bad.Refuse(len(bad) == 0 && t == nil, "/scheme", s, "a scheme that changes the load by repetitions", field.ErrConflict)
 	if err := bad.Err(); err != nil {
 		return Adjustment{}, err
 	}
@@ -87,10 +87,8 @@ func (t *table) find(reps int) (band, error) {
 }
 
 func (t *table) has(u units.MassUnit) error {
-	for _, printed := range t.units {
-		if printed == u {
-			return nil
-		}
+	if slices.Contains(t.units, u) {
+		return nil
 	}
 	return field.Bad(u, t.units[0].String()+" for "+t.name, field.ErrConflict)
 }

@@ -3,6 +3,7 @@ package protocol
 import (
 	"fmt"
 	"iter"
+	"slices"
 
 	"example.org/posology/units"
 	"example.org/posology/units/evidence"
@@ -90,20 +91,13 @@ func (t *table) fact(b band) evidence.Fact {
 
 // Facts yields the facts behind this package: the schemes, then every printed row.
 func Facts() iter.Seq[evidence.Fact] {
-	return func(yield func(evidence.Fact) bool) {
-		for _, f := range facts {
-			if !yield(f) {
-				return
-			}
-		}
-		for _, t := range tables {
-			for _, row := range t.rows {
-				if !yield(t.fact(row)) {
-					return
-				}
-			}
+	list := slices.Clone(facts)
+	for _, t := range tables {
+		for _, row := range t.rows {
+			list = append(list, t.fact(row))
 		}
 	}
+	return slices.Values(list)
 }
 
 // A Disagreement is a point on which printings differ or a printing is silent.

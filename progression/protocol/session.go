@@ -78,9 +78,7 @@ func checkBase(base units.Marked, l layout) error {
 		least, _ = l.step.Times(len(l.sets) - 1) // a few pounds
 	}
 	var bad field.Errors
-	if base.Mass <= least {
-		bad.Add("", field.Bad(base, "above "+units.Marked{Mass: least, Unit: base.Unit}.String(), field.ErrOutOfRange))
-	}
+	bad.Refuse(base.Mass <= least, "", base, "above "+units.Marked{Mass: least, Unit: base.Unit}.String(), field.ErrOutOfRange)
 	bad.Add("", checkUnit(base.Unit))
 	return bad.Err()
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.org/posology/progression/internal/given"
+	"example.org/posology/screening"
 	"example.org/posology/units"
 	"example.org/posology/units/field"
 )
@@ -86,9 +87,7 @@ func RepsThenLoad(each units.Mass, reps units.Range[int], done int) (Ruling, err
 	high, hasHigh := reps.Max()
 	var bad field.Errors
 	bad.Add("/each", checkLoad(each))
-	if !hasLow || !hasHigh || low < 1 {
-		bad.Add("/reps", field.Bad(reps, "a range with both ends, from 1 repetition", field.ErrOutOfRange))
-	}
+	bad.Refuse(!hasLow || !hasHigh || low < 1, "/reps", reps, "a range with both ends, from 1 repetition", field.ErrOutOfRange)
 	bad.Add("/done", checkReps(done))
 	next, err := each.Add(traditionalStep)
 	bad.Add("/each", err)
@@ -167,4 +166,19 @@ func (n Name) Past(top int) int {
 		return max(0, topReps-top)
 	}
 	return 0
+}
+
+// perryLimit is the score, of 10, below which pain lets the load rise.
+const perryLimit = 5.0
+
+// PainGate is the gate of Perry 2005 for a rise in load: pain below 5 of 10,
+// the full available range, and the target repetitions. pain is the score that
+// counts, 0 to 10; rangeLost and missed say whether range was lost and the
+// target missed, and an answer not known keeps the load. The gate lets
+// pain of 3 or 4 progress.
+func PainGate(pain float64, rangeLost, missed screening.Answer) (Ruling, error) {
+	if err := given.Score(pain); err != nil {
+		return Ruling{}, field.At("/pain", err)
+	}
+	return answer(NamePainGate, pain < perryLimit && rangeLost == screening.No && missed == screening.No, factPerry), nil
 }

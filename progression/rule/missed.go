@@ -59,9 +59,7 @@ type Return struct {
 // [ErrMedicalCause], not known a [field.ErrMissing].
 func ReturnAfter(days int, medical screening.Answer) (Return, error) {
 	var bad field.Errors
-	if days < 0 {
-		bad.Add("/days", field.Bad(days, "0 days or more", field.ErrOutOfRange))
-	}
+	bad.Refuse(days < 0, "/days", days, "0 days or more", field.ErrOutOfRange)
 	switch {
 	case medical == screening.Unknown:
 		bad.Add("/medical", field.Bad(nil, "yes or no", field.ErrMissing))

@@ -159,12 +159,9 @@ func (v *Visit) held(asked Trial) bool {
 
 // ratedLow reports whether every set was rated below 8 of 10 on the scale omni.
 func (v *Visit) ratedLow() bool {
-	for _, s := range v.Sets {
-		if s.Effort.Scale() != units.ScaleOMNI || s.Effort.Number() >= given.OMNILimit {
-			return false
-		}
-	}
-	return len(v.Sets) > 0
+	return len(v.Sets) > 0 && !slices.ContainsFunc(v.Sets, func(s setlog.Set) bool {
+		return s.Effort.Scale() != units.ScaleOMNI || s.Effort.Number() >= given.OMNILimit
+	})
 }
 
 // BeyondCounting reports whether every set left more than can be counted, or was

@@ -2,6 +2,7 @@ package visit
 
 import (
 	"fmt"
+	"log/slog"
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
@@ -69,9 +70,7 @@ func (v *Visit) Check() error {
 			bad.Add(fmt.Sprintf("/sets/%d", i), err)
 		}
 	}
-	if given.Yes(v.Unable) && len(v.Sets) > 0 {
-		bad.Add("/unable", field.Bad(v.Unable, "no, where a set was done", field.ErrConflict))
-	}
+	bad.Refuse(given.Yes(v.Unable) && len(v.Sets) > 0, "/unable", v.Unable, "no, where a set was done", field.ErrConflict)
 	if v.Moment != nil {
 		bad.Add("/moment", v.Moment.Validate())
 	}
@@ -95,13 +94,9 @@ func (v *Visit) Check() error {
 // checkLookedAt takes somebody with a name, on the day of the visit or later.
 func (v *Visit) checkLookedAt() error {
 	var bad field.Errors
-	if v.LookedAt.Who == "" {
-		bad.Add("/who", field.Bad(nil, "who has looked", field.ErrMissing))
-	}
+	bad.Refuse(v.LookedAt.Who == "", "/who", nil, "who has looked", field.ErrMissing)
 	bad.Add("/day", v.LookedAt.Day.Check())
-	if v.LookedAt.Day < v.Day {
-		bad.Add("/day", field.Bad(v.LookedAt.Day, "the day of the visit or later", field.ErrConflict))
-	}
+	bad.Refuse(v.LookedAt.Day < v.Day, "/day", v.LookedAt.Day, "the day of the visit or later", field.ErrConflict)
 	return bad.Err()
 }
 
@@ -120,9 +115,7 @@ func checkPlan(p *dose.Prescription) error {
 	if p.Sets < 1 || p.Sets > mostSets {
 		bad.Add("/sets", field.Bad(p.Sets, fmt.Sprintf("1 to %d sets", mostSets), field.ErrOutOfRange))
 	}
-	if p.Load.Each() < 0 {
-		bad.Add("/load/each", field.Bad(p.Load.Each(), "0 kg or more", field.ErrOutOfRange))
-	}
+	bad.Refuse(p.Load.Each() < 0, "/load/each", p.Load.Each(), "0 kg or more", field.ErrOutOfRange)
 	for _, part := range [...]struct {
 		path    string
 		seconds float64
@@ -132,9 +125,7 @@ func checkPlan(p *dose.Prescription) error {
 		}
 	}
 	top, limited := p.Span.Max()
-	if !limited || p.Count < 1 || p.Count > top {
-		bad.Add("/count", field.Bad(p.Count, "1 or more, up to the end of the plan's span", field.ErrOutOfRange))
-	}
+	bad.Refuse(!limited || p.Count < 1 || p.Count > top, "/count", p.Count, "1 or more, up to the end of the plan's span", field.ErrOutOfRange)
 	return bad.Err()
 }
 
@@ -142,9 +133,7 @@ func (v *Visit) checkSet(s *setlog.Set) error {
 	var bad field.Errors
 	bad.Add("", s.ValidateFor(v.Plan.Exercise, v.Plan.Hold))
 	other := v.Plan.Side != body.Both && s.Side != v.Plan.Side || !v.Plan.OneSided && s.Side != body.Both
-	if other && s.Side.Check() == nil {
-		bad.Add("/side", field.Bad(s.Side, v.Plan.Side.String(), field.ErrConflict))
-	}
+	bad.Refuse(other && s.Side.Check() == nil, "/side", s.Side, v.Plan.Side.String(), field.ErrConflict)
 	return bad.Err()
 }
 
@@ -276,4 +265,10 @@ func (v *Visit) Looked() bool {
 	v = field.OrZero(v)
 	o := v.Observer
 	return o.Made() && (v.Day.IsZero() || int(v.Day-o.Day) <= given.KnownDays)
+}
+
+// LogValue gives day, exercise and how many sets were done in a line of a log. What was
+// noted, and who saw it, are left out.
+func (v Visit) LogValue() slog.Value {
+	return slog.GroupValue(slog.String("day", v.Day.String()), slog.String("exercise", string(v.Plan.Exercise)), slog.Int("sets", len(v.Sets)))
 }
