@@ -268,15 +268,19 @@ func TestNothingThatIsNotThere(t *testing.T) {
 // Of a kettlebell, which one hand holds, nobody is told that the kit has nothing for one hand.
 func TestNothingOfItsKind(t *testing.T) {
 	r := row(t)
-	r.Exercise, r.Side, r.Kit = exerciseOf(t, "dumbbell-calf-raise"), body.Both, equipment.Kit{Kettlebells: []equipment.Dumbbell{{Mass: units.Marked{Mass: 8 * units.Kilogram}, Count: 1}}}
-	for kit, want := range map[string]string{"a kettlebell": "one hand, dumbbell", "nothing": "one hand"} {
-		if kit == "nothing" {
-			r.Kit = equipment.Kit{}
-		}
+	r.Exercise, r.Side = exerciseOf(t, "dumbbell-calf-raise"), body.Both
+	for _, c := range []struct {
+		name, want string
+		kit        equipment.Kit
+	}{
+		{"a kettlebell", "one hand, dumbbell", equipment.Kit{Kettlebells: []equipment.Dumbbell{{Mass: units.Marked{Mass: 8 * units.Kilogram}, Count: 1}}}},
+		{"nothing", "one hand", equipment.Kit{}},
+	} {
+		r.Kit = c.kit
 		_, err := dose.Prescribe(r)
 		barred, ok := errors.AsType[*dose.ConstraintError](err)
-		if !ok || !strings.HasSuffix(dose.Words().Clinician(barred.Constraint), "nothing for the hold "+want+".") {
-			t.Errorf("%s: %v", kit, err)
+		if !ok || !strings.HasSuffix(dose.Words().Clinician(barred.Constraint), "nothing for the hold "+c.want+".") {
+			t.Errorf("%s: %v", c.name, err)
 		}
 	}
 }
