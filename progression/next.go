@@ -34,14 +34,19 @@ import (
 // The errors are those of [Course.Validate] and [dose.NewFrame], and a
 // [field.ErrMissing] at /absence where the last set lies more than a week back.
 func Next(c Course) (Decision, error) {
-	list, err := ofDay([]Course{c}, func(list []Course) ([]Decision, error) {
-		d, err := decide(new(list[0]), nothingWaits, nil)
-		return []Decision{d}, err
-	})
+	was := c // decide changes its own
+	d, err := decide(&c, nothingWaits, nil)
+	if err != nil || was.Usual == nil {
+		return d, err
+	}
+	c = was
+	c.Request.Screening = *was.Usual
+	usual, err := decide(&c, nothingWaits, nil)
 	if err != nil {
 		return Decision{}, err
 	}
-	return list[0], nil
+	d.ofDay(&was, &usual)
+	return d, nil
 }
 
 // A waiting is what of an exercise waits for others of the same visit.
@@ -261,6 +266,7 @@ func (d Decision) refer(why ...evidence.Reason) Decision {
 func (n *now) barred(d Decision, err *dose.ConstraintError) (Decision, error) {
 	d.because(err.Constraint)
 	d.because(err.Free...)
+	d.Action = HoldDose
 	switch {
 	case errors.Is(err, dose.ErrNoDose) && n.c.Request.Screening.Plan == screening.SettleFirst:
 		d.because(because("progression.settle-first"))
@@ -268,11 +274,9 @@ func (n *now) barred(d Decision, err *dose.ConstraintError) (Decision, error) {
 		d.because(because("progression.assess-anew"))
 	case errors.Is(err, dose.ErrNoDose):
 		d.Action = StopAndRefer
-		return d, nil
 	default:
 		return n.standIn(d, n.c.Request, false)
 	}
-	d.Action = HoldDose
 	return d, nil
 }
 

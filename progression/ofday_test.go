@@ -104,6 +104,20 @@ func TestOnFromBeforeTheDay(t *testing.T) {
 	kept(&c, is, 4) // and another day after that is lighter than the one before it
 }
 
+// Where more repetitions were due the course goes on from as many as were asked for before the day.
+func TestNoRiseBehindTheDay(t *testing.T) {
+	c := rowCourse(t, 4, 6)
+	done(&c, 4*kilo, 11, 7)
+	last(&c).Plan.Count = 8
+	usual, d := nextOf(t, c), nextOf(t, onDay(c, screening.LighterSession()))
+	if usual.Next == nil || usual.Next.Load.Each() != 4*kilo || usual.Next.Count <= 8 {
+		t.Fatalf("without the check: %s", tell(usual))
+	}
+	if d.After == nil || more(*d.After, last(&c).Plan) {
+		t.Errorf("after the day: %+v", d.After)
+	}
+}
+
 // What went badly on the day counts.
 func TestTroubleOnTheDayCounts(t *testing.T) {
 	for name, spoil := range map[string]func(v *progression.Visit){

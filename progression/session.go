@@ -99,10 +99,8 @@ func mayWait(d Decision) waiting {
 
 // mostNew returns how many exercises may be new at the visit.
 func mostNew(courses []Course) int {
-	for _, c := range courses {
-		if !c.Watched.Made() {
-			return newUnwatched
-		}
+	if slices.ContainsFunc(courses, func(c Course) bool { return !c.Watched.Made() }) {
+		return newUnwatched
 	}
 	return newWatched
 }

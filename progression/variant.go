@@ -27,11 +27,9 @@ func (n *now) harderVariant() *offer {
 		return &offer{}
 	}
 	p, err := n.first(ex, n.c.Request)
-	var barred *dose.ConstraintError
-	switch {
-	case errors.As(err, &barred):
+	if _, barred := errors.AsType[*dose.ConstraintError](err); barred {
 		return &offer{ex: ex, there: true}
-	case err != nil:
+	} else if err != nil {
 		return &offer{err: err}
 	}
 	return &offer{ex: ex, p: &p, there: true}

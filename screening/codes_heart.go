@@ -63,6 +63,6 @@ var retinopathy = ask.with(Limits{MaxFraction: belowIntensity, NoBreathHolding: 
 // retinopathyTold is what stays once the eye clinic has agreed: all of it but the question.
 var retinopathyTold = tell.with(retinopathy.limits)
 
-// armSide spares the arms while the wound of a device heals; which side it is on is
-// the clinic's to say, and the legs go on.
+// armSide spares the arm of the side on which the wound of a device heals, both where its
+// event does not tell it (see itsSide), and the legs go on.
 var armSide = askLight.avoiding(body.ShoulderResisted, body.Overhead)

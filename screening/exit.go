@@ -64,7 +64,7 @@ func (m Means) MarshalText() ([]byte, error) { return means.Marshal(m) }
 // UnmarshalText reads what MarshalText writes.
 func (m *Means) UnmarshalText(text []byte) error { return means.Unmarshal(text, m) }
 
-// An WayOut is the way out of what a finding holds: who can lift it, and with what.
+// A WayOut is the way out of what a finding holds: who can lift it, and with what.
 // It is zero where nothing is held and nobody is asked. It names the way and
 // promises nothing: what the answer or the paper says decides.
 type WayOut struct {

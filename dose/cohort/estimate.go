@@ -60,7 +60,7 @@ func (c *Cohort) estimate(e *counted, s *setlog.Set, each units.Mass) {
 	c.last.mark.note(oneRM, s.Day)
 }
 
-// An PersonalBest is what the equation gives for a person and an exercise, of one implement.
+// A PersonalBest is what the equation gives for a person and an exercise, of one implement.
 type PersonalBest struct {
 	Person   body.Key    `json:"person"`
 	Exercise exercise.ID `json:"exercise"`

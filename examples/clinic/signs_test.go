@@ -1,6 +1,7 @@
 package main
 
 import (
+	"slices"
 	"testing"
 
 	"example.org/posology/screening"
@@ -89,4 +90,17 @@ func TestNeverDoneIsDecidedOn(t *testing.T) {
 	if n := loaded(); before == 0 || n != 0 {
 		t.Errorf("%d of %d with a weight on a day for practice without", n, before)
 	}
+}
+
+// What ends is not brought back with what was never done.
+func TestNeverDoneEnds(t *testing.T) {
+	const press = "dumbbell-floor-press"
+	w := tryer{t, begun(t)}
+	w.step(0, "2027-01-05", "log", calm)
+	w.step(0, "2027-01-06", "review", "new: none\n")
+	w.step(0, "2027-01-07", "change", "ends: "+press+"\nbody_mass: 70 kg\n")
+	if got := askedFor(recordOf(t, w.folder), ever); slices.Contains(got, press) || len(got) < 2 {
+		t.Errorf("%v", got)
+	}
+	w.step(0, "2027-01-07", "replay", "")
 }

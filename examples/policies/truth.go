@@ -45,7 +45,8 @@ func byChance(s simulate.Scene) (progression.Decision, error) {
 	return d, nil
 }
 
-// allowed returns the most repetitions of a weight that can truly be lifted so often.
+// allowed returns the most repetitions of a weight that can truly be lifted so often, read
+// by Epley, as an Ability is kept.
 func allowed(each units.Mass, able float64) int {
 	a := strength.Ability{Log: math.Log(each.Kilograms() * (1 + able/30)), Variance: steady.Variance}
 	n, _ := a.Most(strength.Prospect{Load: each, Last: each, Reserve: usualLeft}, strength.StandardChance())

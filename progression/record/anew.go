@@ -9,10 +9,10 @@ import (
 	"example.org/posology/units"
 )
 
-// Anew returns what an exercise begins with on a day, as on a first visit, and where it was asked for
-// before, within that: no more sets, no higher count and no less in reserve; where screening asks for
-// more in a set than was asked for, one set. The load may be more, where nothing lighter is there:
-// whoever asks for it compares it. Looked says that somebody has looked at it; without, what was stopped until
+// Anew returns what an exercise begins with on a day, as on a first visit, with one set, and where it
+// was asked for before, within that: no higher count, unless screening asks for more in a set, and no
+// less in reserve. The load may be more, where nothing lighter is there: whoever asks for it compares
+// it. Looked says that somebody has looked at it; without, what was stopped until
 // somebody has does not begin. Nil where nothing of it, or in its place, can be dosed. The errors are those
 // of [Record.Week].
 func (r Record) Anew(id exercise.ID, looked bool, day units.Day) (*dose.Prescription, error) {
@@ -49,12 +49,9 @@ func (r Record) lastAsked(id exercise.ID) (last Asked) {
 	return last
 }
 
-// bounds keeps a dose within a line, where a set has a least count.
+// bounds keeps a dose of one set within a line, where a set has a least count.
 func (a Asked) bounds(p *dose.Prescription, least int) {
-	p.Sets = min(p.Sets, a.Sets)
-	if p.Count = min(p.Count, max(a.Count, least)); p.Count > a.Count {
-		p.Sets = 1
-	}
+	p.Count = min(p.Count, max(a.Count, least))
 	if a.Reserve != nil && *a.Reserve >= p.Reserve.Least {
 		p.Reserve = dose.Reserve{Least: *a.Reserve, Countable: p.Reserve.Countable && !a.Uncounted}
 	}

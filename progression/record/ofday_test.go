@@ -2,6 +2,7 @@ package record_test
 
 import (
 	"encoding/json"
+	"reflect"
 	"slices"
 	"testing"
 
@@ -169,6 +170,52 @@ func TestPressureOfOneDay(t *testing.T) {
 				t.Error("version 3 knows of it")
 			}
 		})
+	}
+}
+
+// Of two decisions for a day the last says what is of the day: where it is decided again without the cause, nothing is.
+func TestLastDecisionOfADay(t *testing.T) {
+	r := read(t, "version3/home-review.json")
+	r.Absence, r.Checks = screening.No, nil
+	tuesday := r.Review
+	decidedOn(t, &r, fine(r, tuesday))
+	didAsked(&r, tuesday)
+	twice := r
+	twice.Checks = append(slices.Clone(r.Checks), unwell(r, tuesday+3))
+	first, err := twice.Decide(tuesday + 3)
+	if err != nil || !slices.ContainsFunc(first.Items, func(i record.Decided) bool { return i.Decision.After != nil }) {
+		t.Fatalf("nothing is of the day: %v", err)
+	}
+	twice.Checks, twice.Entries = r.Checks, append(slices.Clone(r.Entries), first)
+	decidedOn(t, &twice, fine(r, tuesday+3))
+	decidedOn(t, &r, fine(r, tuesday+3))
+	for _, day := range []units.Day{tuesday + 3, tuesday + 4} {
+		if got, want := inShort(twice, day), inShort(r, day); len(want) == 0 || !reflect.DeepEqual(got, want) {
+			t.Errorf("%v: %+v\nwithout the first %+v", day, got, want)
+		}
+	}
+}
+
+// What a day's check made lighter, and was not done, was left out by the person and not by the check.
+func TestLighterAndNotDone(t *testing.T) {
+	r := read(t, "version3/home-review.json")
+	r.Absence, r.Checks = screening.No, nil
+	tuesday := r.Review
+	decidedOn(t, &r, fine(r, tuesday))
+	didAsked(&r, tuesday)
+	e := decidedOn(t, &r, unwell(r, tuesday+3))
+	didAsked(&r, tuesday+3)
+	at := slices.IndexFunc(e.Items, func(i record.Decided) bool {
+		d := i.Decision
+		return d.After != nil && d.Next != nil && d.Instead == ""
+	})
+	if at < 0 {
+		t.Fatal("nothing is lighter on the day")
+	}
+	id := e.Items[at].Exercise
+	r.Done = slices.DeleteFunc(r.Done, func(s setlog.Set) bool { return s.Day == tuesday+3 && s.Exercise == id })
+	if short := units.Must(r.Assess(tuesday + 4)).Attended.Short; !slices.ContainsFunc(short, func(s record.Shortfall) bool { return s.Day == tuesday+3 && s.Exercise == id }) {
+		t.Errorf("%s was not done, and is none of %+v", id, short)
 	}
 }
 

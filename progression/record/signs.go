@@ -128,8 +128,7 @@ func (s *Alarm) looked(by dose.Observation) {
 
 // Counts reports whether the look of somebody of a profession counts: of who has to look, or
 // of somebody further in the order of [screening.Lifters]; the emergency services stand for a doctor and for nobody
-// beyond. Whoever keeps a [Look] asks first: one that does
-// not count is not to be kept.
+// beyond. Whoever keeps a [Look] asks first: one that does not count is not to be kept.
 func (s Alarm) Counts(by screening.Lifter) bool {
 	return by >= s.Who && (by < screening.EmergencyServices || s.Who <= screening.TheDoctor)
 }

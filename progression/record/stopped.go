@@ -26,13 +26,10 @@ const (
 	harderRow                          = "harder-variant" // of progression
 )
 
-// waits reports whether the exercise was stopped, or gave way, until somebody has looked at it. What
-// was so for a day's check alone is decided again after it.
+// waits reports whether the exercise was stopped, or gave way, until somebody has looked at it. What is
+// so for a day's check alone never does: it stops nothing, and what hurt again gives way on any day.
 func (i Decided) waits() bool {
 	d := i.Decision
-	if d.After != nil {
-		return false
-	}
 	codes := lookFirst
 	if d.Instead != "" {
 		codes = lookFirst[:1]

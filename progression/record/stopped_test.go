@@ -8,11 +8,13 @@ import (
 
 	"example.org/posology/dose"
 	"example.org/posology/dose/exercise"
+	"example.org/posology/dose/guideline"
 	"example.org/posology/dose/setlog"
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
 	"example.org/posology/units"
+	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
 
@@ -277,6 +279,29 @@ func TestBeginsAnewWithin(t *testing.T) {
 		}
 		if p != nil && p.Exercise == a.Exercise {
 			begun++
+		}
+	}
+	if begun == 0 {
+		t.Error("nothing begins")
+	}
+}
+
+// Anew has one set, whatever the goal and whoever it is.
+func TestAnewHasOneSet(t *testing.T) {
+	begun := 0
+	for _, age := range []body.Age{40, 70} {
+		for _, training := range []body.Training{body.Novice, body.Advanced} {
+			for goal := range guideline.Goals() {
+				r := read(t, "version3/home-review.json")
+				r.Profile.Age, r.Profile.Training, r.Goal = age, training, goal
+				p, err := r.Anew("one-arm-dumbbell-row", true, r.LastDay()+1)
+				if err != nil || p != nil && p.Sets != 1 {
+					t.Errorf("%v, %v, %v: %+v, %v", age, training, goal, p, err)
+				}
+				if p != nil {
+					begun++
+				}
+			}
 		}
 	}
 	if begun == 0 {
