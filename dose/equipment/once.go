@@ -19,12 +19,21 @@ type ofHold struct {
 	err   error
 }
 
+// latest is the last kit that was new to Once. Of whoever trains in the same room the
+// tables are there already.
+var latest atomic.Pointer[compiled]
+
 // Once returns k as a kit that is compiled once for each hold: all copies of it share
 // the tables, from several goroutines too. Where as is such a kit and holds the same
-// things as k, they share those of as. A list that is changed later is compiled anew.
+// things as k, they share those of as, and else of the kit that was last new to Once, where
+// that holds the same things. A list that is changed later is compiled anew.
 func (k Kit) Once(as Kit) Kit {
 	if k.made = as.made; !k.remembered() {
+		k.made = latest.Load()
+	}
+	if !k.remembered() {
 		k.made = &compiled{kit: k.clone()}
+		latest.Store(k.made)
 	}
 	return k
 }

@@ -59,11 +59,12 @@ func fullKit() equipment.Kit {
 // list that is changed afterwards changes what is made, whoever shares it.
 func TestOnceShares(t *testing.T) {
 	once := fullKit().Once(equipment.Kit{})
-	again := fullKit().Once(once)
+	again, latest := fullKit().Once(once), fullKit().Once(equipment.Kit{})
 	for h := range body.Holds() {
 		a, _ := once.Compile(h)
 		b, _ := again.Compile(h)
-		if a != b {
+		c, _ := latest.Compile(h)
+		if a != b || a != c {
 			t.Errorf("%s: not shared", h)
 		}
 	}
