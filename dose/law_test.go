@@ -82,6 +82,10 @@ func drawVisit(t *rapid.T) visit {
 			Kit:  drawKit(t),
 		},
 	}
+	if rapid.Bool().Draw(t, "well") { // or four in five are held, and laws of doses are hardly ever tried
+		well := screening.AskedFor()
+		v.profile.Diseases, v.profile.Symptoms, v.profile.RedFlags, v.profile.Conditions = well, well, well, well
+	}
 	if rapid.Bool().Draw(t, "pressure measured") {
 		systolic := rapid.IntRange(90, 200).Draw(t, "systolic")
 		v.profile.BP = &screening.BloodPressure{Systolic: systolic, Diastolic: systolic - rapid.IntRange(30, 60).Draw(t, "pulse pressure")}
