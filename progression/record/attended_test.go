@@ -244,6 +244,9 @@ func TestMovedSessionIsNotMissed(t *testing.T) {
 						t.Errorf("moved to %v, came on %v: %v missed: %v", tuesday+to, tuesday+came, day, missed)
 					}
 				}
+				if old := slices.DeleteFunc(re.Attended.Missed, func(d units.Day) bool { return d < tuesday }); to == 5 && came == 4 && len(old) != 1 {
+					t.Errorf("came once in a week of two days: missed %v", old)
+				}
 				if n := len(re.Attended.Sessions) - len(re.Attended.Missed) - len(re.Attended.Away); n > len(moved.Visits) {
 					t.Errorf("moved to %v, came on %v: %d sessions done in %d visits", tuesday+to, tuesday+came, n, len(moved.Visits))
 				}
