@@ -116,7 +116,7 @@ func (s *session) readKit(answer string) (kit equipment.Kit, err error) {
 	if more {
 		kit = s.r.Kit
 	}
-	for one := range strings.SplitSeq(strings.ToLower(answer), ",") {
+	for one := range strings.SplitSeq(decimalComma.ReplaceAllString(strings.ToLower(answer), "$1.$2"), ",") {
 		if kit, err = withOne(kit, strings.TrimSpace(one)); err != nil {
 			return kit, err
 		}
@@ -124,8 +124,9 @@ func (s *session) readKit(answer string) (kit equipment.Kit, err error) {
 	return kit, kit.Validate()
 }
 
-// kindOf is how one kind of weight is typed: how many, what each weighs, and what it is.
+// kindOf is how one kind of weight is typed: how many, what each weighs, and what it is; a comma within what it weighs parts no kinds.
 var kindOf = regexp.MustCompile(`^(\d+) *x *(.+?)(?: +(dumbbell|kettlebell|ankle weight|bar|handle|plate)s?)?$`)
+var decimalComma = regexp.MustCompile(`(x *\d+),(\d)`)
 
 // withOne is a kit with one kind of weight more, or with all bands, since they have an order.
 func withOne(kit equipment.Kit, text string) (_ equipment.Kit, err error) {
@@ -134,7 +135,7 @@ func withOne(kit equipment.Kit, text string) (_ equipment.Kit, err error) {
 	case n > 0 && words[0] == "bands":
 		kit.Bands = words[1:]
 		return kit, nil
-	case n > 1 && words[0] == "stack": // the unit is the last word
+	case n > 1 && words[0] == "stack" && words[n] >= "a": // the unit is the last word
 		pins := make([]units.Marked, n-1)
 		for i, pin := range words[1:n] {
 			mass, bad := units.ParseMarked(pin + " " + words[n])
@@ -145,7 +146,7 @@ func withOne(kit equipment.Kit, text string) (_ equipment.Kit, err error) {
 	}
 	typed := kindOf.FindStringSubmatch(text)
 	if typed == nil || typed[3] == "bar" && typed[1] != "1" { // one is used at a time
-		return kit, fmt.Errorf(`%q is not of the form "2 x 4 kg", "1 x 8 kg kettlebell", "1 x 20 kg bar", "stack 5 10 15 kg" or "bands yellow red"`, text)
+		return kit, fmt.Errorf(`%q is not of the form "2 x 4 kg", "1 x 8 kg kettlebell", "1 x 20 kg bar", "stack 2.5 5 10 kg" or "bands yellow red"`, text)
 	}
 	n, _ := strconv.Atoi(typed[1]) // too many for an int are too many for a kit
 	mass, err := units.ParseMarked(typed[2])

@@ -36,8 +36,8 @@ type Shortfall struct {
 const weekDays = 7 // days
 
 // attended compares the visits with the days of the plan, week by week: a visit
-// on another day of the week stands in for one that was missed, and a day too soon after
-// a visit was none of the plan's, unless it is of a few minutes on each day.
+// on another day of the week stands in for one that was missed, and a day too soon after a visit
+// was none of the plan's, nor one that moved to the next plan's, unless it is of a few minutes on each day.
 func (r Record) attended(l *log, day units.Day) (AttendanceReport, error) {
 	var a AttendanceReport
 	for _, v := range r.Visits {
@@ -145,13 +145,14 @@ func (p period) inWeek(start units.Day, l *log) []programme.PlannedSession {
 		}
 	}
 	return slices.DeleteFunc(list, func(s programme.PlannedSession) bool {
-		return s.Missed == screening.Yes && !p.brief && l.visitedWithin(s.Day, week.DaysBetween)
+		return s.Missed == screening.Yes && !p.brief &&
+			(l.visitedIn(s.Day-week.DaysBetween+1, s.Day-1) || l.visitedIn(p.until, s.Day+week.DaysBetween))
 	})
 }
 
-// visitedWithin reports whether there was a visit fewer than so many days before a day.
-func (l *log) visitedWithin(day, days units.Day) bool {
-	for d := day - days + 1; d < day; d++ {
+// visitedIn reports whether there was a visit on one of some days.
+func (l *log) visitedIn(first, last units.Day) bool {
+	for d := first; d <= last; d++ {
 		if l.visited[d] {
 			return true
 		}

@@ -215,6 +215,46 @@ func TestMovedDaysLoseNoSession(t *testing.T) {
 	})
 }
 
+// Where the days move, a session of the old ones for which somebody came on one of the next two days was not missed, though
+// that is a day of the new ones; what nobody came for was.
+func TestMovedSessionIsNotMissed(t *testing.T) {
+	r := read(t, stored) // Tuesdays and Fridays; the last visit on Friday 5 March, decided on for the 9th
+	tuesday := r.Entries[0].Day
+	for to := range units.Day(6) {
+		for came := range units.Day(7) {
+			for _, decided := range []bool{true, false} {
+				moved := r
+				moved.Absence, moved.Days = screening.No, []units.Day{tuesday + to, tuesday + to + 3}
+				moved.Visits = append(slices.Clone(r.Visits), record.TrainingDay{Day: tuesday + came})
+				if decided {
+					next := r.Entries[0]
+					next.Day, next.Given.Days = tuesday+to, moved.Days
+					moved.Entries = []record.Entry{r.Entries[0], next}
+				}
+				re, err := moved.Assess(tuesday + 7)
+				if err != nil {
+					t.Fatal(err)
+				}
+				for _, day := range []units.Day{tuesday, tuesday + 3} {
+					missed, later := slices.Contains(re.Attended.Missed, day), tuesday+came-day
+					if day >= tuesday+to {
+						continue
+					}
+					if came >= to && missed != (later > 2) { // what was before stands for one of its week, as ever
+						t.Errorf("moved to %v, came on %v: %v missed: %v", tuesday+to, tuesday+came, day, missed)
+					}
+				}
+				if old := slices.DeleteFunc(re.Attended.Missed, func(d units.Day) bool { return d < tuesday }); to == 5 && came == 4 && len(old) != 1 {
+					t.Errorf("came once in a week of two days: missed %v", old)
+				}
+				if n := len(re.Attended.Sessions) - len(re.Attended.Missed) - len(re.Attended.Away); n > len(moved.Visits) {
+					t.Errorf("moved to %v, came on %v: %d sessions done in %d visits", tuesday+to, tuesday+came, n, len(moved.Visits))
+				}
+			}
+		}
+	}
+}
+
 // Days on which nobody came, and of which it is known why, are not judged: an illness that a
 // decision was told of, up to its day, and days on which all was stopped. Doses go by them all the same.
 func TestExcusedDaysAreNotJudged(t *testing.T) {

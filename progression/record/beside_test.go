@@ -194,3 +194,39 @@ func TestPractisedMovesOn(t *testing.T) {
 		t.Errorf("in version 1: %v", err)
 	}
 }
+
+// What a day's check bars beside lifting is barred on that day; what is kept from then on is as after a day
+// with an ordinary check.
+func TestStepsOutlastABadDay(t *testing.T) {
+	r := read(t, "version3/home-review.json")
+	day := r.Review
+	r.Absence = screening.No
+	r.Beside = beside.Known{Stands: new(4), Since: day - 6, InForce: []beside.Item{{Kind: beside.Aerobic, Track: "walking", Step: 6}, {Kind: beside.Balance, Track: "stance", Step: 10}}}
+	for _, least := range []int{10, 4} { // as asked, and less than half
+		r.Practised = []beside.Practised{{Day: day - 3, Track: "walking", Least: least}, {Day: day - 2, Track: "stance", Least: 30}}
+		lowered, kept := false, map[beside.TrackID]beside.Item{}
+		for i, check := range []func(record.Record, units.Day) screening.Check{fine, high, unwell} {
+			r.Checks = []screening.Check{check(r, day)}
+			re, err := r.Assess(day)
+			if err != nil || re.Coming == nil {
+				t.Fatalf("%d: %v, %+v", i, err, re.Coming)
+			}
+			for _, item := range re.Beside.InForce {
+				if i == 0 {
+					kept[item.Track] = item
+				} else if !reflect.DeepEqual(item, kept[item.Track]) {
+					t.Errorf("check %d, %s: %+v, after an ordinary day %+v", i, item.Track, item, kept[item.Track])
+				}
+			}
+			for _, item := range re.Coming.Beside {
+				if item.Step > kept[item.Track].Step && kept[item.Track].Step > 0 {
+					t.Errorf("check %d, %s: step %d on the day, %d is kept", i, item.Track, item.Step, kept[item.Track].Step)
+				}
+				lowered = lowered || item.Step < kept[item.Track].Step
+			}
+		}
+		if !lowered || len(kept) < 2 {
+			t.Errorf("no step is lower on a bad day than what is kept: %+v", kept)
+		}
+	}
+}

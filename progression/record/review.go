@@ -127,7 +127,8 @@ func (r Record) assess(l *log, day, next units.Day) (Review, error) {
 	if re.Coming == nil || len(r.Practised) == 0 {
 		return re, nil
 	}
-	known, moved, err := r.movedOn(day, first.Screening)
+	_, usual, _ := r.screened(day) // the record is valid; what the day's check bars is not lost for good
+	known, moved, err := r.movedOn(day, usual)
 	if err != nil {
 		return Review{}, err
 	}

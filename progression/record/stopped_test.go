@@ -308,3 +308,33 @@ func TestAnewHasOneSet(t *testing.T) {
 		t.Error("nothing begins")
 	}
 }
+
+// What was decided twice for a day comes out again by what each was told, also where only that differs: the
+// second by the first, whose stop it keeps.
+func TestDecidedTwiceForADay(t *testing.T) {
+	r := read(t, stored)
+	day := r.Entries[0].Day + 10
+	for _, absence := range []screening.Answer{screening.Yes, screening.No} {
+		r.Absence = absence
+		entry, err := r.Decide(day)
+		if err != nil {
+			t.Fatal(err)
+		}
+		r.Entries = append(r.Entries, entry)
+	}
+	for i, one := range r.Replay() {
+		if one.Err != nil {
+			t.Errorf("%d: %v", i, one.Err)
+		}
+	}
+	last := r.Entries[len(r.Entries)-1]
+	again, err := r.AsOf(last).Assess(day)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, item := range again.Items {
+		if next := item.Decision.Next; next != nil || last.Items[i].Decision.Next != nil {
+			t.Errorf("%s: %v, decided %v", item.Name, next, last.Items[i].Decision.Next)
+		}
+	}
+}
