@@ -89,7 +89,7 @@ func TestDaysFarApart(t *testing.T) {
 				t.Errorf("%s of %v: %v", name, day, err)
 			}
 		}
-		if took := time.Since(begun); took > 5*time.Second {
+		if took := time.Since(begun); took > slower*5*time.Second {
 			t.Errorf("%v took %v", day, took)
 		}
 	}
@@ -116,7 +116,7 @@ func TestDaysFarApart(t *testing.T) {
 	old.Began, old.Days = 1, []units.Day{1, 4} // a plan of the year 1, with visits of today
 	begun := time.Now()
 	ask(old, last)
-	if took := time.Since(begun); took > 10*time.Second {
+	if took := time.Since(begun); took > slower*time.Minute { // some seconds where the machine has nothing else to do
 		t.Errorf("the plan of the year 1 took %v", took)
 	}
 }
