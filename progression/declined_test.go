@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/posology/progression"
+	"example.org/posology/screening"
 )
 
 // toTry reports whether a heavier weight is to be tried or felt.
@@ -62,6 +63,23 @@ func TestNextSaysThatATryIsMissing(t *testing.T) {
 	for _, d := range list {
 		if rises := d.Change == progression.MoreLoad || d.Change == progression.FindLoad; rises && (hasReason(d, "progression.not-tried") || hasReason(d, "progression.try-missing")) {
 			t.Errorf("it rises, and is not tried: %s", tell(d))
+		}
+	}
+}
+
+// Who was hurt by what is asked is neither sent to the next weight nor asked why it was left: the same paper says
+// that nothing is made harder.
+func TestNextSendsNobodyOnWhoWasHurt(t *testing.T) {
+	hurt := ordinary(2, 4, 3, 2, screening.StablePain)
+	for _, visits := range []int{1, 3} {
+		c := squatCourse(t, 4, 6)
+		done(&c, 4*kilo, 10, 6)
+		goesOn(t, &c, visits, 8)
+		well := nextOf(t, c)
+		last(&c).Pain = &hurt
+		d := nextOf(t, c)
+		if says := hasReason(well, "progression.not-tried") || hasReason(well, "progression.try-missing"); !says || hasReason(d, "progression.not-tried") || hasReason(d, "progression.try-missing") {
+			t.Errorf("%d visits: %s\n%s", visits, tell(well), tell(d))
 		}
 	}
 }

@@ -151,7 +151,7 @@ func (n *now) resumes() bool { return given.Searches(&n.last().Plan) && !given.S
 // was easy enough for it and no other is taken, and says later on that this is missing.
 func (n *now) saysDeclined(change Change) []evidence.Reason {
 	switch {
-	case n.jump == nil || change == MoreLoad || change == FindLoad || !n.seen.BeyondCounting() || !n.h.Declined(n.seen.Base, feelEvery):
+	case n.jump == nil || n.gate(visit.GatePain).Advice != rule.Raise || change == MoreLoad || change == FindLoad || !n.seen.BeyondCounting() || !n.h.Declined(n.seen.Base, feelEvery):
 		return nil
 	case n.h.Declined(n.seen.Base, 1):
 		return []evidence.Reason{because("progression.not-tried").With(evidence.Count("visits", feelEvery))}

@@ -2,6 +2,7 @@ package screening_test
 
 import (
 	"errors"
+	"strings"
 	"testing"
 
 	"example.org/posology/screening"
@@ -184,5 +185,19 @@ func TestUnstableDay(t *testing.T) {
 		if got.Plan != screening.NotToday || len(got.Reasons) != 1 || got.Reasons[0] != reason {
 			t.Errorf("%s: %+v, want %s", code, got, reason)
 		}
+	}
+}
+
+// Who is told that the pressure stays up, and no exercise, does not read that it is a little up.
+func TestPressureIsNotALittleUpWhereItStops(t *testing.T) {
+	c := quiet()
+	c.BP, c.BPAgain = &screening.BloodPressure{Systolic: 172, Diastolic: 104}, &screening.BloodPressure{Systolic: 168, Diastolic: 102}
+	o := mustToday(t, c, assess(t, well()))
+	var said []string
+	for _, f := range o.Findings {
+		said = append(said, screening.Words().Client(f.Reason))
+	}
+	if text := strings.Join(said, " "); o.Meanwhile != screening.Nothing || !strings.Contains(text, "stays up today") || strings.Contains(text, "a little") {
+		t.Errorf("%s: %s", o.Meanwhile, text)
 	}
 }

@@ -65,7 +65,7 @@ var heldTexts = map[Code]string{
 	"branch.A2.vigorous":  "Please ask your doctor before you train hard.",
 	"branch.N2.clearance": "", "branch.N3.clearance": "", "branch.A3.clearance": "",
 
-	exertionHigh:    "Your blood pressure is a little up today.",
+	exertionHigh:    "Your blood pressure is up today.",
 	saturationFloor: "Your oxygen is a touch low today.",
 	glucoseHigh:     "Your sugar is high.",
 	glucoseHighest:  "Your sugar is very high. Please ask your doctor about your insulin.",

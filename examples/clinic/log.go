@@ -46,7 +46,7 @@ func logVisit(s *session) error {
 		}
 		begin := blank(ex, s.day)
 		begin.Load, begin.Side = a.Load, cmp.Or(a.Side, begin.Side)
-		what := wanted(a, ex)
+		what := wanted(a, ex) + asWell(a, ex)
 		if paused[ex.ID] || s.stand() != "" {
 			what = "nothing is asked for until it is decided again"
 		}
@@ -167,6 +167,16 @@ func wanted(a record.Asked, ex exercise.Exercise) string {
 		text += fmt.Sprintf(", %s%v left", map[bool]string{true: "more than "}[a.Uncounted], *a.Reserve)
 	}
 	return text
+}
+
+// asWell says what else the client reads of it: the sides, and which other weight belongs to it.
+func asWell(a record.Asked, ex exercise.Exercise) string {
+	side := map[body.Side]string{body.Left: ", left side only", body.Right: ", right side only"}[a.Side]
+	text := map[bool]string{true: cmp.Or(side, ", on each side")}[ex.OneSided]
+	if a.Feel != nil {
+		text += fmt.Sprintf("; the last set at most %d with %s", a.Feel.Count, a.Feel.Load)
+	}
+	return text + map[bool]string{true: "; where a set ends clearly easy, another with the next weight"}[a.Finding != nil && a.Finding.MaxSteps > 0]
 }
 
 // A sign is a code of what shows during a set, in words.

@@ -303,6 +303,8 @@ func TestSteps(t *testing.T) {
 		{"log asked", "", "nothing is asked for on 2027-01-05"},
 		{"log hall", "goblet-squat: 10@9@9\n", "line 1, goblet-squat"},
 		{"log hall", "one-arm-dumbbell-row: 10@9\n", "which side?"},
+		{"log hall", "goblet-squat: left 10@9 right 10@9\n", "line 1, goblet-squat: goblet-squat is done with both sides: leave out left"},
+		{"visit hall", "tests: goblet-squat right 4 kg 8@2\n", "goblet-squat is done with both sides: leave out right"},
 		{"log hall", "goblet-squat: none\n", "nothing was done"},
 		{"log hall", "gobletsquat: 10\n", "gobletsquat: nothing made this question necessary"},
 		{"test hall", "test: goblet-squat 4 kg 8@2\n", "test: nothing made this question necessary"},

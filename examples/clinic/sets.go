@@ -63,6 +63,8 @@ func readSets(text string, begin setlog.Set, ex exercise.Exercise) (sets []setlo
 	set, hanging := begin, "" // a side or weight without a set behind it yet
 	for word := range strings.FieldsSeq(strings.NewReplacer(", ", " ", ";", " ", " kg", "kg", " lb", "lb").Replace(text)) {
 		switch side, isSide := sides[word]; {
+		case isSide && !ex.OneSided && side != body.Both:
+			return nil, fmt.Errorf("%s is done with both sides: leave out %s", ex.ID, word)
 		case isSide:
 			if hanging == "" && begin.Load > 0 { // no weight of the other side
 				set.Load = begin.Load

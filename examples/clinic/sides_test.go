@@ -4,7 +4,12 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/posology/dose"
+	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/folder"
+	"example.org/posology/progression/record"
+	"example.org/posology/units"
+	"example.org/posology/units/body"
 )
 
 // The side of a device and of a pain is asked and told: the plan begins on the sound side, and
@@ -39,5 +44,33 @@ func TestSidesAreAskedAndTold(t *testing.T) {
 		w := copied(t, f)
 		w.step(0, "2027-01-05", "log", "toe-raise: 10@6\npain: yes\npain_kind: ordinary\npain_site: knee\n"+side+"pain_during: 3\npain_in: toe-raise\n")
 		w.says(w.step(0, "2027-01-06", "review", "new: none\n"), want)
+	}
+}
+
+// Whoever logs reads of each exercise what the client reads: on which sides, and which other
+// weight belongs to it. Asked with neither, the next weight was never tried for weeks.
+func TestLogAsksAsTheClientWasTold(t *testing.T) {
+	said, _ := typedIn(t, begun(t), "log", "2027-01-05", strings.Repeat("none\n", 12))
+	if !strings.Contains(said, "one-arm dumbbell row: asked for ") || !strings.Contains(said, ", on each side.") {
+		t.Error(said)
+	}
+	row, _ := exercise.Standard().Get("one-arm-dumbbell-row")
+	squat, _ := exercise.Standard().Get("goblet-squat")
+	for _, one := range []struct {
+		a    record.Asked
+		ex   exercise.Exercise
+		want string
+	}{
+		{record.Asked{}, squat, ""},
+		{record.Asked{Side: body.Both}, row, ", on each side"},
+		{record.Asked{Side: body.Left}, row, ", left side only"},
+		{record.Asked{Finding: &dose.Search{}}, squat, ""},
+		{record.Asked{Finding: &dose.Search{MaxSteps: 1, Ceiling: 5 * units.Kilogram}}, squat, "; where a set ends clearly easy, another with the next weight"},
+		{record.Asked{Finding: &dose.Search{MaxSteps: 2}}, row, ", on each side; where a set ends clearly easy, another with the next weight"},
+		{record.Asked{Feel: &record.Felt{Load: 8 * units.Kilogram, Count: 5}}, squat, "; the last set at most 5 with 8 kg"},
+	} {
+		if got := asWell(one.a, one.ex); got != one.want {
+			t.Errorf("%+v: %q, not %q", one.a, got, one.want)
+		}
 	}
 }

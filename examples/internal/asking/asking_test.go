@@ -62,3 +62,16 @@ func FuzzInterview(f *testing.F) {
 		TellClinician(io.Discard, o)
 	})
 }
+
+// Who chooses one twice has slipped, and is asked again: an exercise that ends twice counted as two of those that end.
+func TestNoneIsChosenTwice(t *testing.T) {
+	for answer, want := range map[string]int{"1, 2": 2, "none": 0, "1, 1": -1, "2, 1, 2": -1} {
+		answers, err := Parse("answers", "of: "+answer)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if some, _, err := SeveralOf(Filed(answers), "of", "Which?", screening.Lifters()); (err != nil) != (want < 0) || err == nil && len(some) != want {
+			t.Errorf("%q: %v, %v", answer, some, err)
+		}
+	}
+}

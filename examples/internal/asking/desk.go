@@ -122,8 +122,11 @@ func SeveralOf[T fmt.Stringer](d Desk, key, text string, all iter.Seq[T]) (some 
 		}
 		for word := range strings.SplitSeq(answer, ",") {
 			i, err := among(list, strings.TrimSpace(word))
-			if err != nil {
+			switch {
+			case err != nil:
 				return err
+			case slices.ContainsFunc(some, func(one T) bool { return one.String() == list[i].String() }):
+				return fmt.Errorf("%s stands there twice", list[i])
 			}
 			some = append(some, list[i])
 		}
