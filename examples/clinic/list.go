@@ -189,6 +189,11 @@ func underway(r record.Record, day units.Day) (string, error) {
 	if err == nil && o.Frees.Who != 0 {
 		text += fmt.Sprintf(" %s: %s; with it: ask.", map[bool]string{true: "Held until there is an answer", false: "An answer is still to come"}[o.Meanwhile > screening.WithinLimits], o.Frees)
 	}
+	_, paused := r.AskedOn(ever)
+	items := slices.DeleteFunc(slices.Clone(r.Entries[len(r.Entries)-1].Items), func(i record.Decided) bool { return !paused[i.Exercise] })
+	if awaited := papers.ToLook(items); len(awaited) > 0 {
+		text += " Awaited: " + strings.Join(awaited, "; ") + "."
+	}
 	return text + " Next: " + goesOn(r, day, dates.Expired(day)), err
 }
 

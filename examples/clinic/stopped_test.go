@@ -52,10 +52,14 @@ func TestDoneThoughStopped(t *testing.T) {
 		r := recordOf(t, w.folder)
 		day = r.Entries[len(r.Entries)-1].Day
 	}
+	const awaits = "a look at step-up with a hand on a rail, by a doctor or whoever is responsible, before it begins anew"
+	w.says(w.step(0, day.String(), "list", ""), "Awaited: "+awaits+". Next: ")
+	w.says(w.step(0, day.String(), "show", ""), "Open "+awaits, "not Open nothing")
 	was := inForceOf(t, w.folder, name)
 	w.step(0, day.String(), "log", "one-arm-dumbbell-row: all@6\npain: no\n")
 	said := w.step(0, (day + 1).String(), "review", "new: none\nanew_"+name+": Physiotherapist E\n")
 	w.says(said, "begins anew on")
+	w.says(w.step(0, (day+1).String(), "list", ""), "not Awaited")
 	r := recordOf(t, w.folder)
 	if a := inForceOf(t, w.folder, name); a.Looked == nil || a.Sets*a.Count > was.Sets*was.Count {
 		t.Errorf("%+v, was %+v", a, was)

@@ -76,6 +76,7 @@ func summary(p *page.Paper, r record.Review) page.Summary {
 	if names, _ := papers.Waiting(r); names != "" {
 		s.Open = append(s.Open, "to be looked at first: "+names)
 	}
+	s.Open = append(s.Open, papers.ToLook(r.Items)...)
 	if r.Coming != nil {
 		s.Dates = page.Dates(r.InForce, r.Day)
 	}
