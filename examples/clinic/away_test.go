@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/posology/dose/beside"
 	"example.org/posology/progression/record"
 )
 
@@ -54,4 +55,45 @@ func TestDaysAway(t *testing.T) {
 	}
 	next("2027-02-05", away("2027-01-11", "2027-01-14"), away("2027-01-17", "2027-01-30"))
 	step(0, "2027-02-03", "replay", "")
+}
+
+// A day on which somebody is unwell changes nothing for good, though nobody comes on it: the next review can be kept,
+// asks once for what was never done yet, as before, and walking is as far as it was.
+func TestUnwellAndNotThere(t *testing.T) {
+	for name, check := range map[string]string{"unwell": "blood_pressure: 134/82\npulse: 70\ntoday: yes\nfebrile: no\nunwell: yes\n", "high": "blood_pressure: 172/98\nblood_pressure_again: 172/98\npulse: 70\ntoday: yes\nfebrile: no\nunwell: no\n"} {
+		w := copied(t, begun(t))
+		p, err := w.folder.Read("hall")
+		if err != nil {
+			t.Fatal(err)
+		}
+		in := p.Record.Beside.InForce
+		i := slices.IndexFunc(in, func(b beside.Item) bool { return b.Track == "walking" })
+		in[i].Step, in[i].Met = 5, 2
+		if c, err := p.Change(); err != nil || w.folder.Write(c) != nil {
+			t.Fatal(err)
+		}
+		w.step(0, "2027-01-05", "log", calm)
+		w.step(0, "2027-01-06", "review", "new: none\n")
+		was := inForce(recordOf(t, w.folder), 1<<20)
+		w.step(0, "2027-01-08", "check", well+check)
+		w.step(0, "2027-01-08", "review", "new: none\n")
+		w.step(0, "2027-01-11", "review", "new: none\n")
+		r := recordOf(t, w.folder)
+		is := inForce(r, 1<<20)
+		for _, a := range is {
+			k := slices.IndexFunc(was, func(b record.Asked) bool { return b.Exercise == a.Exercise })
+			if k >= 0 {
+				was[k].From, was[k].Finding, a.Finding = a.From, nil, nil // what is looked for was not looked for that day
+			}
+			if k >= 0 && !same(was[k], a) {
+				t.Errorf("%s, %s: %+v, was %+v", name, a.Exercise, a, was[k])
+			}
+		}
+		if len(is) != len(was) {
+			t.Errorf("%s: %d are asked for, %d were", name, len(is), len(was))
+		}
+		if got := r.Beside.InForce[i]; got.Step != 5 || got.Met != 2 {
+			t.Errorf("%s: walking at step %d, %d days met", name, got.Step, got.Met)
+		}
+	}
 }

@@ -163,6 +163,7 @@ func (s *session) keepBeside(items []beside.Item) {
 		case item.Track == "":
 		case at < 0:
 			kept = append(kept, item.Place())
+		case item.Step < kept[at].Step && s.ofToday() != nil: // a day's check lowers nothing for good
 		default:
 			item.Last = max(item.Last, kept[at].Last)
 			kept[at] = item.Place()

@@ -270,12 +270,16 @@ func (s *session) demand(e record.Entry) {
 	}
 }
 
-// drop makes a day the last on which an exercise is asked for, if it did not end before.
+// drop makes a day the last on which an exercise is asked for, if it did not end before: of what is so for a
+// day alone, the line that goes on behind it too.
 func (s *session) drop(id exercise.ID, day units.Day) {
+	list := inForce(*s.r, day)
+	at := slices.IndexFunc(list, func(a record.Asked) bool { return a.Exercise == id })
 	for i := range slices.Backward(s.r.Asked) {
 		if a := &s.r.Asked[i]; a.Exercise == id {
-			a.Until = max(a.From, min(day, cmp.Or(a.Until, day)))
-			return
+			if a.Until = max(a.From, min(day, cmp.Or(a.Until, day))); at < 0 || a.From <= list[at].From {
+				return
+			}
 		}
 	}
 }

@@ -113,6 +113,9 @@ func (r Record) Replay() []Replayed {
 func (r Record) AsOf(e Entry) Record {
 	n := e.Rests
 	place := slices.IndexFunc(r.Entries, func(other Entry) bool { return reflect.DeepEqual(other, e) }) // a day may be decided on twice
+	if place < 0 {                                                                                      // changed by the caller
+		place = slices.IndexFunc(r.Entries, func(other Entry) bool { return other.Day == e.Day && other.Rests == n })
+	}
 	r.Given, r.Entries = e.Given, upTo(r.Entries, place)
 	r.Checks, r.Tests, r.Seen = upTo(r.Checks, n.Checks), upTo(r.Tests, n.Tests), upTo(r.Seen, n.Seen)
 	r.Function, r.Practised = upTo(r.Function, n.Function), upTo(r.Practised, n.Practised)
