@@ -7,6 +7,7 @@ import (
 
 	"example.org/posology/dose/exercise"
 	"example.org/posology/dose/setlog"
+	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression"
 	"example.org/posology/units"
 )
@@ -106,4 +107,21 @@ func TestWhatAnEventHoldsIsSaid(t *testing.T) {
 	if c := recordOf(t, w.folder).Profile.Clearances; len(c) != 1 || c[0].Who != "Surgeon B" {
 		t.Errorf("%+v\n%s", c, said)
 	}
+}
+
+// The doctor reads at the end what was stopped on the way, why, and who looked; and on which day a check allowed no session.
+func TestGoodbyeSaysWhatWasStopped(t *testing.T) {
+	w, name, day := stoppedStep(t)
+	letter := func(day units.Day) string {
+		t.Helper()
+		out := copied(t, w.folder).step(0, day.String(), "end", "reached: no\n", "-for", "doctor")
+		return strings.Join(strings.Fields(out), " ")
+	}
+	w.says(letter(day), "a hand on a rail was stopped from "+page.Day(day)+" on: It spoke for less", "not Looked at by", "not nothing in what was recorded")
+	w.step(0, day.String(), "log", "one-arm-dumbbell-row: all@6\npain: no\n")
+	w.step(0, (day + 1).String(), "review", "new: none\nanew_"+name+": Physiotherapist E\n")
+	w.says(letter(day+1), "Looked at by Physiotherapist E on "+page.Day(day+1)+", and begun anew.")
+	w.step(0, (day + 2).String(), "check", well+"blood_pressure: 134/82\npulse: 70\ntoday: yes\nfebrile: yes\nunwell: no\n")
+	w.says(letter(day+2), "not allowed no session") // it says what was found today
+	w.says(letter(day+3), "The check of "+page.Day(day+2)+" allowed no session: ")
 }

@@ -5,16 +5,20 @@ import (
 	"slices"
 	"strings"
 
+	"example.org/posology/dose/exercise"
 	"example.org/posology/examples/internal/page"
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
+	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
 
 // ToldBeside names, in the reason of a kept step beside lifting, what was told of it last.
 const ToldBeside = "told"
+
+const nothingCame = "nothing in what was recorded"
 
 // training says what hurt, showed or was lost during the exercises, each once with the
 // exercises in which it did.
@@ -59,7 +63,43 @@ func training(r record.Review) []string {
 	case names != "" && !HeldToday(r):
 		lines = append(lines, strings.TrimSpace("Nothing is prescribed for now of: "+names+". "+clinician(words, why)))
 	case len(lines) == 0:
-		lines = append(lines, "nothing in what was recorded")
+		lines = append(lines, nothingCame)
+	}
+	return lines
+}
+
+// onTheWay says which exercises were stopped, why, and who has looked since, and on which days since the
+// assessment, before one, the check allowed no session.
+func onTheWay(r record.Record, day units.Day) (lines []string) {
+	words, _ := record.Words() // reported by whoever prints
+	stopped := map[exercise.ID]bool{}
+	for _, e := range r.Entries {
+		for _, item := range e.Items {
+			was := stopped[item.Exercise]
+			if stopped[item.Exercise] = len(ToLook([]record.Decided{item})) > 0; was || !stopped[item.Exercise] {
+				continue
+			}
+			why := slices.IndexFunc(item.Decision.Reasons, func(r evidence.Reason) bool { return slices.Contains(toLook, r.Code) })
+			text := fmt.Sprintf("%s was stopped from %s on: %s", upper(item.Name), page.Day(e.Day), words.Clinician(item.Decision.Reasons[why]))
+			if at := slices.IndexFunc(r.Asked, func(a record.Asked) bool {
+				return a.Exercise == item.Exercise && a.Looked != nil && a.From >= e.Day
+			}); at >= 0 {
+				text += fmt.Sprintf(" Looked at by %s on %s, and begun anew.", r.Asked[at].Looked.Who, page.Day(r.Asked[at].Looked.Day))
+			}
+			lines = append(lines, text)
+		}
+	}
+	for _, c := range r.Checks {
+		before, _ := r.Screening(c.Day) // of a record that was read nothing is wrong
+		if o, err := screening.Today(c, before); err == nil && c.Day < day && o.Plan >= screening.NotToday {
+			var why []evidence.Reason
+			for _, f := range o.Findings {
+				if !slices.ContainsFunc(before.Findings, func(b screening.Finding) bool { return b.Code == f.Code }) {
+					why = append(why, f.Reason)
+				}
+			}
+			lines = append(lines, fmt.Sprintf("The check of %s allowed no session: %s", page.Day(c.Day), clinician(words, why)))
+		}
 	}
 	return lines
 }
