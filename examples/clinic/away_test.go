@@ -82,10 +82,11 @@ func TestUnwellAndNotThere(t *testing.T) {
 		is := inForce(r, 1<<20)
 		for _, a := range is {
 			k := slices.IndexFunc(was, func(b record.Asked) bool { return b.Exercise == a.Exercise })
-			if k >= 0 {
-				was[k].From, was[k].Finding, a.Finding = a.From, nil, nil // what is looked for was not looked for that day
+			if k < 0 {
+				t.Fatalf("%s: %s was not asked for", name, a.Exercise)
 			}
-			if k >= 0 && !same(was[k], a) {
+			was[k].From, was[k].Finding, a.Finding = a.From, nil, nil // what is looked for was not looked for that day
+			if !same(was[k], a) {
 				t.Errorf("%s, %s: %+v, was %+v", name, a.Exercise, a, was[k])
 			}
 		}

@@ -117,6 +117,16 @@ func TestGoodbyeSaysWhatWasStopped(t *testing.T) {
 		out := copied(t, w.folder).step(0, day.String(), "end", "reached: no\n", "-for", "doctor")
 		return strings.Join(strings.Fields(out), " ")
 	}
+	before := copied(t, w.folder) // with no decision but that of the end
+	p, err := before.folder.Read("hall")
+	if err != nil {
+		t.Fatal(err)
+	}
+	p.Record = p.Record.AsOf(p.Record.Entries[len(p.Record.Entries)-1])
+	if c, err := p.Change(); err != nil || before.folder.Write(c) != nil {
+		t.Fatal(err)
+	}
+	w.says(before.step(0, day.String(), "end", "reached: no\n", "-for", "doctor"), "a hand on a rail was stopped from ")
 	w.says(letter(day), "a hand on a rail was stopped from "+page.Day(day)+" on: It spoke for less", "not Looked at by", "not nothing in what was recorded")
 	w.step(0, day.String(), "log", "one-arm-dumbbell-row: all@6\npain: no\n")
 	w.step(0, (day + 1).String(), "review", "new: none\nanew_"+name+": Physiotherapist E\n")

@@ -124,8 +124,10 @@ func (s *session) readKit(answer string) (kit equipment.Kit, err error) {
 	return kit, kit.Validate()
 }
 
-// kindOf is how one kind of weight is typed: how many, what each weighs, and what it is; a comma within what it weighs parts no kinds.
+// kindOf is how one kind of weight is typed: how many, what each weighs, and what it is.
 var kindOf = regexp.MustCompile(`^(\d+) *x *(.+?)(?: +(dumbbell|kettlebell|ankle weight|bar|handle|plate)s?)?$`)
+
+// decimalComma is a comma behind how many there are, which parts no kinds.
 var decimalComma = regexp.MustCompile(`(x *\d+),(\d)`)
 
 // withOne is a kit with one kind of weight more, or with all bands, since they have an order.

@@ -4,7 +4,6 @@ import (
 	"errors"
 	"slices"
 	"testing"
-	"time"
 
 	"pgregory.net/rapid"
 
@@ -83,14 +82,10 @@ func TestDaysFarApart(t *testing.T) {
 		return errors.As(err, &bad) && bad[0].Path == path && errors.Is(bad[0], field.ErrOutOfRange)
 	}
 	for _, day := range []units.Day{last + 3651, units.Must(units.NewDay(9999, 12, 20))} {
-		begun := time.Now()
 		for name, err := range ask(r, day) {
 			if !refused(err, "/day") {
 				t.Errorf("%s of %v: %v", name, day, err)
 			}
-		}
-		if took := time.Since(begun); took > slower*5*time.Second {
-			t.Errorf("%v took %v", day, took)
 		}
 	}
 	for name, err := range ask(r, last+3650) {
@@ -114,10 +109,10 @@ func TestDaysFarApart(t *testing.T) {
 	}
 	old := r
 	old.Began, old.Days = 1, []units.Day{1, 4} // a plan of the year 1, with visits of today
-	begun := time.Now()
-	ask(old, last)
-	if took := time.Since(begun); took > slower*time.Minute { // some seconds where the machine has nothing else to do
-		t.Errorf("the plan of the year 1 took %v", took)
+	for name, err := range ask(old, last) {    // within the time of a test
+		if err != nil {
+			t.Errorf("%s of a plan of the year 1: %v", name, err)
+		}
 	}
 }
 

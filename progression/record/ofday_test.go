@@ -173,13 +173,20 @@ func TestPressureOfOneDay(t *testing.T) {
 	}
 }
 
-// Of two decisions for a day the last says what is of the day: where it is decided again without the cause, nothing is.
-func TestLastDecisionOfADay(t *testing.T) {
-	r := read(t, "version3/home-review.json")
+// afterOne is somebody after an ordinary visit, with its day.
+func afterOne(t *testing.T) (r record.Record, tuesday units.Day) {
+	t.Helper()
+	r = read(t, "version3/home-review.json")
 	r.Absence, r.Checks = screening.No, nil
-	tuesday := r.Review
+	tuesday = r.Review
 	decidedOn(t, &r, fine(r, tuesday))
 	didAsked(&r, tuesday)
+	return r, tuesday
+}
+
+// Of two decisions for a day the last says what is of the day: where it is decided again without the cause, nothing is.
+func TestLastDecisionOfADay(t *testing.T) {
+	r, tuesday := afterOne(t)
 	twice := r
 	twice.Checks = append(slices.Clone(r.Checks), unwell(r, tuesday+3))
 	first, err := twice.Decide(tuesday + 3)
@@ -198,11 +205,7 @@ func TestLastDecisionOfADay(t *testing.T) {
 
 // What a day's check made lighter, and was not done, was left out by the person and not by the check.
 func TestLighterAndNotDone(t *testing.T) {
-	r := read(t, "version3/home-review.json")
-	r.Absence, r.Checks = screening.No, nil
-	tuesday := r.Review
-	decidedOn(t, &r, fine(r, tuesday))
-	didAsked(&r, tuesday)
+	r, tuesday := afterOne(t)
 	e := decidedOn(t, &r, unwell(r, tuesday+3))
 	didAsked(&r, tuesday+3)
 	at := slices.IndexFunc(e.Items, func(i record.Decided) bool {

@@ -112,8 +112,9 @@ func (r Record) Replay() []Replayed {
 // again what was said then. The record is taken to be valid, and the entry to be one of its own.
 func (r Record) AsOf(e Entry) Record {
 	n := e.Rests
-	place := slices.IndexFunc(r.Entries, func(other Entry) bool { return reflect.DeepEqual(other, e) }) // a day may be decided on twice
-	if place < 0 {                                                                                      // changed by the caller
+	// A day may be decided on twice; an entry that the caller changed is known by its day and lengths.
+	place := slices.IndexFunc(r.Entries, func(other Entry) bool { return reflect.DeepEqual(other, e) })
+	if place < 0 {
 		place = slices.IndexFunc(r.Entries, func(other Entry) bool { return other.Day == e.Day && other.Rests == n })
 	}
 	r.Given, r.Entries = e.Given, upTo(r.Entries, place)

@@ -26,17 +26,19 @@ const (
 	harderRow                          = "harder-variant" // of progression
 )
 
-// waits reports whether the exercise was stopped, or gave way, until somebody has looked at it. What is
+// Waits reports whether the exercise was stopped, or gave way, until somebody has looked at it, and why. What is
 // so for a day's check alone never does: it stops nothing, and what hurt again gives way on any day.
-func (i Decided) waits() bool {
+func (i Decided) Waits() (why evidence.Reason, waits bool) {
 	d := i.Decision
 	codes := lookFirst
 	if d.Instead != "" {
 		codes = lookFirst[:1]
 	}
-	return (d.Action == progression.StopExercise || d.Instead != "") && slices.ContainsFunc(d.Reasons, func(why evidence.Reason) bool {
-		return slices.Contains(codes, why.Code) || why.Code == staysStopped
-	})
+	at := slices.IndexFunc(d.Reasons, func(why evidence.Reason) bool { return slices.Contains(codes, why.Code) || why.Code == staysStopped })
+	if at < 0 || d.Action != progression.StopExercise && d.Instead == "" {
+		return why, false
+	}
+	return d.Reasons[at], true
 }
 
 // stops are the exercises that kept decisions stopped until somebody has looked, and the first
@@ -45,7 +47,8 @@ func (r Record) stops(day units.Day) map[exercise.ID]Entry {
 	open := map[exercise.ID]Entry{}
 	for _, e := range r.Entries {
 		for _, item := range e.Items {
-			if _, there := open[item.Exercise]; !there && item.waits() && !r.lookedAfter(e, item.Exercise, day) {
+			_, there := open[item.Exercise]
+			if _, waits := item.Waits(); waits && !there && !r.lookedAfter(e, item.Exercise, day) {
 				open[item.Exercise] = e
 			}
 		}
@@ -111,10 +114,11 @@ func (r Record) keepStops(l *log, items []Decided, courses []progression.Course,
 func (i *Decided) keepStop(by Entry, known units.Day) {
 	d := &i.Decision
 	easier := d.Action == progression.ChangeVariant && d.Change == progression.NoChange
+	_, waits := i.Waits()
 	switch {
 	case d.Action == progression.StopAndRefer:
 		return
-	case !easier && d.Next != nil || d.Action == progression.StopExercise && !i.waits():
+	case !easier && d.Next != nil || d.Action == progression.StopExercise && !waits:
 		*d = progression.Decision{Action: progression.StopExercise, Gates: d.Gates, Queries: d.Queries, Reasons: []evidence.Reason{saysStopped(staysStopped, i.Name, by)}}
 	}
 	if n := len(i.Log); n > 0 && i.Log[n-1].Day > known && len(i.Log[n-1].Sets) > 0 {

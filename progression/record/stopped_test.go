@@ -337,4 +337,10 @@ func TestDecidedTwiceForADay(t *testing.T) {
 			t.Errorf("%s: %v, decided %v", item.Name, next, last.Items[i].Decision.Next)
 		}
 	}
+	r.Entries = r.Entries[:len(r.Entries)-1]
+	first := r.Entries[len(r.Entries)-1]
+	first.Edition = "" // which says nothing of what came before it
+	if got := r.AsOf(first).Entries; len(got) != len(r.Entries)-1 {
+		t.Errorf("%d entries before a changed one, not %d", len(got), len(r.Entries)-1)
+	}
 }

@@ -47,7 +47,7 @@ func Discharge(r record.Record, review record.Review) ([]Paper, error) {
 		l.Said = append(l.Said, t.change.Reasons...)
 	}
 	l.Opening = fmt.Sprintf("The end of a programme of strength training: %s%s", visits(review), planned(review.Attended))
-	if way := onTheWay(r, review.Day); len(way) > 0 {
+	if way := onTheWay(r, review); len(way) > 0 {
 		l.Training = append(way, slices.DeleteFunc(l.Training, func(line string) bool { return line == nothingCame })...)
 	}
 	if alarm := Alarms(review.Alarms); alarm != "" {

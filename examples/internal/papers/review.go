@@ -217,15 +217,10 @@ func Waiting(r record.Review) (names string, why []evidence.Reason) {
 	return strings.Join(list, ", "), Once(why)
 }
 
-// toLook are the reasons to stop an exercise until somebody has looked, as package record keeps it stopped.
-var toLook = []evidence.ReasonCode{"progression.recurring", "progression.eased", "progression.too-much", "progression.below-three", "progression.stays-stopped"}
-
 // ToLook names the exercises that are out until somebody has looked at them.
 func ToLook(items []record.Decided) (names []string) {
 	for _, item := range items {
-		if item.Decision.Action == progression.StopExercise && slices.ContainsFunc(item.Decision.Reasons, func(r evidence.Reason) bool {
-			return slices.Contains(toLook, r.Code)
-		}) {
+		if _, waits := item.Waits(); waits && item.Decision.Action == progression.StopExercise {
 			names = append(names, "a look at "+item.Name+", by a doctor or whoever is responsible, before it begins anew")
 		}
 	}

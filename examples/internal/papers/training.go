@@ -10,7 +10,6 @@ import (
 	"example.org/posology/progression"
 	"example.org/posology/progression/record"
 	"example.org/posology/screening"
-	"example.org/posology/units"
 	"example.org/posology/units/body"
 	"example.org/posology/units/evidence"
 )
@@ -69,29 +68,28 @@ func training(r record.Review) []string {
 }
 
 // onTheWay says which exercises were stopped, why, and who has looked since, and on which days since the
-// assessment, before one, the check allowed no session.
-func onTheWay(r record.Record, day units.Day) (lines []string) {
+// assessment, before that of the review, the check allowed no session.
+func onTheWay(r record.Record, review record.Review) (lines []string) {
 	words, _ := record.Words() // reported by whoever prints
 	stopped := map[exercise.ID]bool{}
-	for _, e := range r.Entries {
+	for _, e := range append(slices.Clip(r.Entries), record.Entry{Day: review.Next, Items: review.Items, Rests: record.Lengths{Asked: len(r.Asked)}}) {
 		for _, item := range e.Items {
+			why, waits := item.Waits()
 			was := stopped[item.Exercise]
-			if stopped[item.Exercise] = len(ToLook([]record.Decided{item})) > 0; was || !stopped[item.Exercise] {
+			if stopped[item.Exercise] = waits && item.Decision.Action == progression.StopExercise; was || !stopped[item.Exercise] {
 				continue
 			}
-			why := slices.IndexFunc(item.Decision.Reasons, func(r evidence.Reason) bool { return slices.Contains(toLook, r.Code) })
-			text := fmt.Sprintf("%s was stopped from %s on: %s", upper(item.Name), page.Day(e.Day), words.Clinician(item.Decision.Reasons[why]))
-			if at := slices.IndexFunc(r.Asked, func(a record.Asked) bool {
-				return a.Exercise == item.Exercise && a.Looked != nil && a.From >= e.Day
-			}); at >= 0 {
-				text += fmt.Sprintf(" Looked at by %s on %s, and begun anew.", r.Asked[at].Looked.Who, page.Day(r.Asked[at].Looked.Day))
+			text := fmt.Sprintf("%s was stopped from %s on: %s", upper(item.Name), page.Day(e.Day), words.Clinician(why))
+			since := r.Asked[min(e.Rests.Asked, len(r.Asked)):]
+			if at := slices.IndexFunc(since, func(a record.Asked) bool { return a.Exercise == item.Exercise && a.Looked != nil }); at >= 0 {
+				text += fmt.Sprintf(" Looked at by %s on %s, and begun anew.", since[at].Looked.Who, page.Day(since[at].Looked.Day))
 			}
 			lines = append(lines, text)
 		}
 	}
 	for _, c := range r.Checks {
 		before, _ := r.Screening(c.Day) // of a record that was read nothing is wrong
-		if o, err := screening.Today(c, before); err == nil && c.Day < day && o.Plan >= screening.NotToday {
+		if o, err := screening.Today(c, before); err == nil && c.Day < review.Day && o.Plan >= screening.NotToday {
 			var why []evidence.Reason
 			for _, f := range o.Findings {
 				if !slices.ContainsFunc(before.Findings, func(b screening.Finding) bool { return b.Code == f.Code }) {
